@@ -1,0 +1,34 @@
+using PowerCheck.Model.Accessories;
+using PowerCheck.Model.Batteries;
+using PowerCheck.Model.Controllers;
+using PowerCheck.Model.Courses;
+using PowerCheck.Model.Motors;
+using PowerCheck.Model.Vehicles;
+using PowerCheck.Model.Wiring;
+
+namespace PowerCheck.Model.Checks;
+
+/// <summary>A rig as the caller knows it, in SI: what was read at the door, before anything is assumed.</summary>
+public sealed record RigLabel
+{
+    /// <summary>The motor.</summary>
+    public MotorLabel Motor { get; init; } = new();
+
+    /// <summary>The speed controller.</summary>
+    public ControllerLabel Controller { get; init; } = new();
+
+    /// <summary>The pack.</summary>
+    public BatteryLabel Battery { get; init; } = new();
+
+    /// <summary>The vehicle.</summary>
+    public required VehicleLabel Vehicle { get; init; }
+
+    /// <summary>The course and the day.</summary>
+    public CourseLabel Course { get; init; } = new();
+
+    /// <summary>What else draws current; null when not said, empty when there is nothing.</summary>
+    public IReadOnlyList<AccessoryLabel>? Accessories { get; init; }
+
+    /// <summary>Leads, connector and fuse.</summary>
+    public WiringLabel Wiring { get; init; } = new();
+}

@@ -1,0 +1,53 @@
+using PowerCheck.Model.Drivetrain;
+
+namespace PowerCheck.Model.Thermal;
+
+/// <summary>How warm each part gets.</summary>
+public sealed record TemperatureReport
+{
+    /// <summary>Mean winding (brushed: rotor) temperature.</summary>
+    public required NodeReport MotorWinding { get; init; }
+
+    /// <summary>Magnet temperature.</summary>
+    public required NodeReport MotorMagnet { get; init; }
+
+    /// <summary>Case temperature.</summary>
+    public required NodeReport MotorCase { get; init; }
+
+    /// <summary>Controller temperature, by its thermal memory.</summary>
+    public required NodeReport Controller { get; init; }
+
+    /// <summary>Cell temperature.</summary>
+    public required NodeReport Battery { get; init; }
+
+    /// <summary>Lasting motor current above which the winding never settles [A].</summary>
+    public required double RunawayCurrentA { get; init; }
+}
+
+/// <summary>How warm one part gets; NaN is not known.</summary>
+public sealed record NodeReport
+{
+    /// <summary>At the end of the course, run as long as wanted or as the pack lasts, from cold [°C].</summary>
+    public required double CourseEndC { get; init; }
+
+    /// <summary>Highest within a lap of the course repeated for ever [°C]; infinity for runaway.</summary>
+    public required double PeakC { get; init; }
+
+    /// <summary>What it stands [°C].</summary>
+    public required double LimitC { get; init; }
+
+    /// <summary>Settled temperature and time to the limit of each load case that was computed.</summary>
+    public required IReadOnlyList<CaseTemperature> Cases { get; init; }
+}
+
+/// <summary>One part in one load case.</summary>
+/// <param name="Case">The load case.</param>
+/// <param name="SettledC">Where it would settle if the case lasted [°C]; infinity for runaway, NaN when not known.</param>
+/// <param name="FromColdS">Time to the limit from the air's temperature [s]; infinity when never reached.</param>
+/// <param name="FromWarmS">Time to the limit from the end of a lap [s]; infinity when never reached.</param>
+public sealed record CaseTemperature(
+    LoadCaseName Case,
+    double SettledC,
+    double FromColdS,
+    double FromWarmS
+);
