@@ -51,6 +51,12 @@ public sealed record BatteryLabel
     /// <summary>Charge kept back at the end of a run, 0 to 1.</summary>
     public double? ReserveShare { get; init; }
 
+    /// <summary>Peukert's exponent, 1 or more: how the capacity shrinks with the current.</summary>
+    public double? PeukertExponent { get; init; }
+
+    /// <summary>Time in which the capacity was rated [s].</summary>
+    public double? RatedS { get; init; }
+
     /// <summary>Highest cell temperature [°C].</summary>
     public double? MaxTemperatureC { get; init; }
 }

@@ -113,9 +113,9 @@ public sealed record MotorLabel
 }
 
 /// <summary>A no-load measurement.</summary>
-/// <param name="VoltageV">Voltage at the motor [V], above 0.</param>
+/// <param name="VoltageV">Voltage at the motor [V], above 0; null for the pack's nominal voltage.</param>
 /// <param name="CurrentA">Current drawn without load [A], above 0.</param>
-public readonly record struct NoLoadPoint(double VoltageV, double CurrentA);
+public readonly record struct NoLoadPoint(double? VoltageV, double CurrentA);
 
 /// <summary>How a motor commutates.</summary>
 public enum MotorKind

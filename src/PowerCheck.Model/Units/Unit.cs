@@ -48,6 +48,9 @@ public sealed record Unit(string Symbol, double Si)
     /// <summary>Time, minute [60 s].</summary>
     public static readonly Unit Minute = new("min", 60);
 
+    /// <summary>Time, hour [3600 s].</summary>
+    public static readonly Unit Hour = new("h", 3600);
+
     /// <summary>Time, nanosecond [1e-9 s].</summary>
     public static readonly Unit Nanosecond = new("ns", 1e-9);
 
