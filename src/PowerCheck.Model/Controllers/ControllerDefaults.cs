@@ -1,6 +1,5 @@
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Batteries;
-using PowerCheck.Model.Motors;
 using PowerCheck.Model.Units;
 
 namespace PowerCheck.Model.Controllers;

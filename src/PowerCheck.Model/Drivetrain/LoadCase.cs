@@ -45,7 +45,7 @@ public sealed record LoadCase
     /// <summary>Heat in one motor, winding at 20 °C [W].</summary>
     public required double MotorHeatW { get; init; }
 
-    /// <summary>Heat in one controller, switches hot, receiver supply included [W].</summary>
+    /// <summary>Heat in one controller, switches cold, receiver supply included [W].</summary>
     public required double ControllerHeatW { get; init; }
 
     /// <summary>Heat in the pack [W].</summary>

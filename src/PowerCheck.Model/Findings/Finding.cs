@@ -1,4 +1,3 @@
-using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Units;
 
 namespace PowerCheck.Model.Findings;
@@ -18,8 +17,8 @@ public sealed record Finding
     /// <summary>Whether it decides the verdict.</summary>
     public bool Decides { get; init; }
 
-    /// <summary>The load case; null where the whole rig or the course is meant.</summary>
-    public LoadCaseName? LoadCase { get; init; }
+    /// <summary>The load case, or "course"; null where the whole rig is meant.</summary>
+    public string? LoadCase { get; init; }
 
     /// <summary>The computed figure, SI; NaN when there is none or it is not known.</summary>
     public double Estimate { get; init; } = double.NaN;

@@ -1,3 +1,4 @@
+using MathNet.Numerics.Interpolation;
 using PowerCheck.Model.Materials;
 
 namespace PowerCheck.Model.Wiring;
@@ -51,20 +52,45 @@ public static class Wire
         Copper.ResistivityOhmM * lengthM / AreaM2(awg) * Copper.Growth(temperatureC);
 
     /// <summary>
-    /// Lasting current of a single lead in free air [A]. Straight through 47 A for AWG 14 at a rise of 150 K (ac43), over
-    /// the gauges as the free-air column of hph, which an exponent of the area fits; over the rise by its root.
+    /// Lasting current of a single lead in free air [A]: the free-air column of hph by gauge, brought to the rise that
+    /// the insulation allows by its root, through 47 A for AWG 14 at a rise of 150 K (ac43).
     /// </summary>
     /// <param name="awg">Gauge number, 8 to 26; beyond, extrapolated.</param>
     /// <param name="insulationC">Temperature that the insulation stands [°C].</param>
     /// <param name="ambientC">Air temperature [°C].</param>
-    public static double FreeAirA(double awg, double insulationC, double ambientC)
-    {
-        var size = Math.Pow(AreaM2(awg) / AreaM2(14), FreeAirExponent(awg));
-        return 47 * size * Math.Sqrt(Math.Max(0, insulationC - ambientC) / 150);
-    }
+    public static double FreeAirA(double awg, double insulationC, double ambientC) =>
+        Math.Exp(LogFreeAir.Interpolate(awg))
+        * (47.0 / 32)
+        * Math.Sqrt(Math.Max(0, insulationC - ambientC) / 150);
 
-    // hph: 73 A for AWG 8, 32 A for AWG 14, 2.2 A for AWG 26.
-    private static double FreeAirExponent(double awg) => awg < 14 ? 0.593 : 0.80;
+    // hph, "chassis" column, AWG 8 to 26 in steps of one.
+    private static readonly LinearSpline LogFreeAir = LinearSpline.InterpolateSorted(
+        [.. Enumerable.Range(8, 19).Select(n => (double)n)],
+        [
+            .. new[]
+            {
+                73,
+                64,
+                55,
+                47,
+                41,
+                35,
+                32,
+                28,
+                22,
+                19,
+                16,
+                14,
+                11,
+                9,
+                7,
+                4.7,
+                3.5,
+                2.7,
+                2.2,
+            }.Select(amperes => Math.Log(amperes)),
+        ]
+    );
 
     /// <summary>
     /// Current that brings a wire to a temperature in a time without losing heat [A], Onderdonk:

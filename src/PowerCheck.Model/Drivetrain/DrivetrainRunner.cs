@@ -1,0 +1,33 @@
+namespace PowerCheck.Model.Drivetrain;
+
+/// <summary>Works out what the gearing makes of the motor (M4).</summary>
+public static class DrivetrainRunner
+{
+    /// <summary>The report, each speed of a gearbox included.</summary>
+    /// <param name="rig">The rig.</param>
+    public static DrivetrainReport Run(Rig rig)
+    {
+        var gears = rig.Vehicle.Gearing.Ratios.Select(ratio => Gear(rig, ratio)).ToArray();
+        return new DrivetrainReport
+        {
+            OverallRatio = gears[0].OverallRatio,
+            TopSpeedMPerS = gears[0].TopSpeedMPerS,
+            TorqueReserve = gears[0].TorqueReserve,
+            LimitedBy = TorqueReserve.Of(rig, gears[0].OverallRatio).LimitedBy,
+            SlipSlopeRad = rig.SlipSlopeRad,
+            MeshCenterM = rig.Vehicle.Gearing.Mesh.CenterM,
+            Gears = gears,
+        };
+    }
+
+    private static GearReport Gear(Rig rig, double ratio)
+    {
+        var climb = WheelLoad.Creep(rig, ratio, rig.ClimbSlopeRad, rig.Road.CreepMPerS);
+        return new(
+            ratio,
+            CaseRunner.Top(rig, ratio).RoadSpeedMPerS,
+            rig.Motor.CurrentFor(climb.ShaftNm, climb.SpeedRadPerS),
+            TorqueReserve.Of(rig, ratio).Ratio
+        );
+    }
+}

@@ -1,0 +1,124 @@
+namespace PowerCheck.Model.Thermal;
+
+/// <summary>A lap of the course, over and over, as the motor feels it (M6, M8).</summary>
+/// <param name="Start">Temperatures at the start, and end, of a lap that repeats itself; infinite in runaway.</param>
+/// <param name="PeakWindingC">Highest winding temperature within the lap [°C].</param>
+/// <param name="PeakMagnetC">Highest magnet temperature within the lap [°C].</param>
+/// <param name="PeakCaseC">Highest case temperature within the lap [°C].</param>
+/// <param name="Lap">The map from the start of a lap to its end.</param>
+/// <param name="SegmentStarts">Temperatures at the start of each segment, and at the end of the last.</param>
+public sealed record LapWarmth(
+    MotorTemperature Start,
+    double PeakWindingC,
+    double PeakMagnetC,
+    double PeakCaseC,
+    HeatMap Lap,
+    IReadOnlyList<MotorTemperature> SegmentStarts
+)
+{
+    private const int Rounds = 200;
+
+    /// <summary>Whether repeating the lap never settles, or only past 400 °C.</summary>
+    public bool Runaway => double.IsInfinity(Start.WindingC);
+
+    /// <summary>
+    /// The lap that repeats itself: each round solves exactly for the currents of the round before, until the magnet's
+    /// temperature asks for no other.
+    /// </summary>
+    /// <param name="warmth">The motor in its air.</param>
+    /// <param name="segments">Drive and duration [s] of each segment.</param>
+    public static LapWarmth Periodic(
+        MotorWarmth warmth,
+        IReadOnlyList<(Drive Drive, double Seconds)> segments
+    )
+    {
+        var start = warmth.Cold;
+        for (var round = 0; round < Rounds; round++)
+        {
+            var lap = MapOf(warmth, segments, start);
+            var next = lap.FixedPoint;
+            if (lap.SpectralRadius >= 1 || next.WindingC > MotorWarmth.RunawayC)
+            {
+                return new(
+                    MotorTemperature.At(double.PositiveInfinity),
+                    double.PositiveInfinity,
+                    double.PositiveInfinity,
+                    double.PositiveInfinity,
+                    lap,
+                    []
+                );
+            }
+
+            if (
+                Math.Abs(next.WindingC - start.WindingC) < 1e-6
+                && Math.Abs(next.CaseC - start.CaseC) < 1e-6
+            )
+            {
+                return Walk(warmth, segments, next, lap);
+            }
+
+            start = next;
+        }
+
+        return Walk(warmth, segments, start, MapOf(warmth, segments, start));
+    }
+
+    /// <summary>The map of one lap from given temperatures, the current held in each piece.</summary>
+    /// <param name="warmth">The motor in its air.</param>
+    /// <param name="segments">Drive and duration [s] of each segment.</param>
+    /// <param name="start">Temperatures at the start.</param>
+    public static HeatMap MapOf(
+        MotorWarmth warmth,
+        IReadOnlyList<(Drive Drive, double Seconds)> segments,
+        MotorTemperature start
+    )
+    {
+        var map = HeatMap.Identity;
+        var x = start;
+        foreach (var (drive, seconds) in segments)
+        {
+            var (count, piece) = MotorWarmth.Pieces(drive, seconds);
+            for (var n = 0; n < count; n++)
+            {
+                var step = drive
+                    .Network(warmth.Motor, warmth.MagnetC(x), warmth.AmbientC)
+                    .Over(piece);
+                map = map.Then(step);
+                x = step.Apply(x);
+            }
+        }
+
+        return map;
+    }
+
+    private static LapWarmth Walk(
+        MotorWarmth warmth,
+        IReadOnlyList<(Drive Drive, double Seconds)> segments,
+        MotorTemperature start,
+        HeatMap lap
+    )
+    {
+        double winding = double.NegativeInfinity,
+            magnet = winding,
+            housing = winding;
+        var starts = new MotorTemperature[segments.Count + 1];
+        var x = start;
+        for (var s = 0; s < segments.Count; s++)
+        {
+            starts[s] = x;
+            var (drive, seconds) = segments[s];
+            var (count, piece) = MotorWarmth.Pieces(drive, seconds);
+            for (var n = 0; n < count; n++)
+            {
+                var network = drive.Network(warmth.Motor, warmth.MagnetC(x), warmth.AmbientC);
+                winding = Math.Max(winding, network.Peak(x, 1, piece));
+                magnet = Math.Max(magnet, network.Peak(x, warmth.MagnetWeight, piece));
+                housing = Math.Max(housing, network.Peak(x, 0, piece));
+                x = network.Over(piece).Apply(x);
+            }
+        }
+
+        starts[^1] = x;
+        return new(start, winding, magnet, housing, lap, starts);
+    }
+}

@@ -1,0 +1,163 @@
+using PowerCheck.Model.Materials;
+using PowerCheck.Model.Motors;
+
+namespace PowerCheck.Model.Thermal;
+
+/// <summary>Warmth of one motor in air of one temperature (M6).</summary>
+/// <param name="Motor">The motor.</param>
+/// <param name="AmbientC">Air temperature [°C].</param>
+public sealed record MotorWarmth(Motor Motor, double AmbientC)
+{
+    /// <summary>Past this a settled temperature is called runaway [°C].</summary>
+    public const double RunawayC = 400;
+
+    /// <summary>A piece in which the current is held is no longer than this [s].</summary>
+    public const double LongestPieceS = 10;
+
+    /// <summary>How far ahead a time to a limit is looked for [s].</summary>
+    public const double HorizonS = 3600;
+
+    /// <summary>Winding and case at the air's temperature.</summary>
+    public MotorTemperature Cold => MotorTemperature.At(AmbientC);
+
+    /// <summary>Weight of the winding in the magnet's temperature: the case's alone, or the mean of both.</summary>
+    public double MagnetWeight => Motor.MagnetAtCase ? 0 : 0.5;
+
+    /// <summary>Magnet temperature [°C].</summary>
+    /// <param name="x">Winding and case.</param>
+    public double MagnetC(MotorTemperature x) => x.Weighted(MagnetWeight);
+
+    /// <summary>
+    /// Lasting current above which a cool magnet's winding never settles [A]: α·i²·R₂₀·(R_wc + R_ca) = 1.
+    /// </summary>
+    public double RunawayA =>
+        Math.Sqrt(
+            1
+                / (
+                    Copper.TemperatureCoefficientPerK
+                    * Motor.ResistanceOhm
+                    * (Motor.Heat.WindingToCaseKPerW + Motor.Heat.CaseToAmbientKPerW)
+                )
+        );
+
+    /// <summary>
+    /// Lasting current that settles at the winding's limit [A], standing air, no spin heat:
+    /// √[(T_lim − T_a)/((R_wc + R_ca)·R(T_lim))].
+    /// </summary>
+    public double ContinuousA =>
+        Math.Sqrt(
+            Math.Max(0, Motor.Heat.WindingLimitC - AmbientC)
+                / (
+                    (Motor.Heat.WindingToCaseKPerW + Motor.Heat.CaseToAmbientKPerW)
+                    * Motor.ResistanceAt(Motor.Heat.WindingLimitC)
+                )
+        );
+
+    /// <summary>
+    /// Where a lasting drive settles: the one loop of the physics, in which resistance follows temperature follows current
+    /// follows magnet. Infinite in runaway.
+    /// </summary>
+    /// <param name="drive">The drive.</param>
+    public MotorTemperature Settled(Drive drive)
+    {
+        var x = Cold;
+        for (var round = 0; round < 500; round++)
+        {
+            var next = drive.Network(Motor, MagnetC(x), AmbientC).Settled;
+            if (next.WindingC > RunawayC)
+            {
+                return MotorTemperature.At(double.PositiveInfinity);
+            }
+
+            if (!drive.FollowsMagnet || Near(x, next, 1e-7))
+            {
+                return next;
+            }
+
+            x = next;
+        }
+
+        return x;
+    }
+
+    /// <summary>The temperatures after a drive of some time, in pieces of 10 s at most.</summary>
+    /// <param name="drive">The drive.</param>
+    /// <param name="start">Temperatures at the start.</param>
+    /// <param name="seconds">How long [s].</param>
+    public MotorTemperature After(Drive drive, MotorTemperature start, double seconds)
+    {
+        var (count, piece) = Pieces(drive, seconds);
+        var x = start;
+        for (var n = 0; n < count; n++)
+        {
+            x = drive.Network(Motor, MagnetC(x), AmbientC).Over(piece).Apply(x);
+        }
+
+        return x;
+    }
+
+    /// <summary>First times at which winding and magnet reach their limits under a lasting drive [s].</summary>
+    /// <param name="drive">The drive.</param>
+    /// <param name="start">Temperatures at the start.</param>
+    /// <returns>Infinity for what is not reached within an hour.</returns>
+    public (double WindingS, double MagnetS) TimesToLimits(Drive drive, MotorTemperature start)
+    {
+        var settled = Settled(drive);
+        if (double.IsNaN(settled.WindingC))
+        {
+            return (double.NaN, double.NaN);
+        }
+
+        var heat = Motor.Heat;
+        var winding = double.PositiveInfinity;
+        var magnet = double.PositiveInfinity;
+        var windingOpen = MayReach(settled, start, 1, heat.WindingLimitC);
+        var magnetOpen = MayReach(settled, start, MagnetWeight, heat.MagnetLimitC);
+        var x = start;
+        var piece = drive.FollowsMagnet ? LongestPieceS : HorizonS;
+        for (var t = 0.0; (windingOpen || magnetOpen) && t < HorizonS; t += piece)
+        {
+            var network = drive.Network(Motor, MagnetC(x), AmbientC);
+            if (windingOpen)
+            {
+                winding = t + network.FirstCrossing(x, 1, heat.WindingLimitC, piece);
+                windingOpen = double.IsInfinity(winding);
+            }
+
+            if (magnetOpen)
+            {
+                magnet = t + network.FirstCrossing(x, MagnetWeight, heat.MagnetLimitC, piece);
+                magnetOpen = double.IsInfinity(magnet);
+            }
+
+            x = network.Over(piece).Apply(x);
+        }
+
+        return (winding, magnet);
+    }
+
+    /// <summary>How many pieces a drive is cut into, and how long each is [s].</summary>
+    /// <param name="drive">The drive.</param>
+    /// <param name="seconds">How long the drive lasts [s].</param>
+    public static (int Count, double PieceS) Pieces(Drive drive, double seconds)
+    {
+        var count = drive.FollowsMagnet
+            ? Math.Max(1, (int)Math.Ceiling((seconds / LongestPieceS) - 1e-9))
+            : 1;
+        return (count, seconds / count);
+    }
+
+    // Under a constant drive a temperature overshoots where it settles by no more than where it starts.
+    private static bool MayReach(
+        MotorTemperature settled,
+        MotorTemperature start,
+        double weight,
+        double limitC
+    ) =>
+        settled.Weighted(weight) >= limitC
+        || Math.Max(start.WindingC, start.CaseC) >= limitC
+        || settled.WindingC >= limitC;
+
+    private static bool Near(MotorTemperature a, MotorTemperature b, double kelvin) =>
+        Math.Abs(a.WindingC - b.WindingC) < kelvin && Math.Abs(a.CaseC - b.CaseC) < kelvin;
+}
