@@ -48,6 +48,14 @@ public sealed record ReceiverSupply(
             ? Math.Max(0, busV - VoltageV) * outputA
             : VoltageV * outputA * ((1 / Efficiency) - 1);
 
+    /// <summary>
+    /// Mean heat that counts for the controller's thermal memory [W]: a linear one's; a switching one's small loss is taken
+    /// to be in the controller's rating.
+    /// </summary>
+    /// <param name="busV">Bus voltage [V].</param>
+    public double MemoryHeatW(double busV) =>
+        Regulator == Regulator.Linear ? HeatW(busV, MeanOutputA) : 0;
+
     /// <summary>Output voltage left at a bus voltage [V]: what was set, or the bus less the dropout.</summary>
     /// <param name="busV">Bus voltage [V].</param>
     public double OutputV(double busV) => Math.Max(0, Math.Min(VoltageV, busV - DropoutV));

@@ -80,9 +80,7 @@ public sealed record LapWarmth(
             var (count, piece) = MotorWarmth.Pieces(drive, seconds);
             for (var n = 0; n < count; n++)
             {
-                var step = drive
-                    .Network(warmth.Motor, warmth.MagnetC(x), warmth.AmbientC)
-                    .Over(piece);
+                var step = drive.Network(warmth, x).Over(piece);
                 map = map.Then(step);
                 x = step.Apply(x);
             }
@@ -110,7 +108,7 @@ public sealed record LapWarmth(
             var (count, piece) = MotorWarmth.Pieces(drive, seconds);
             for (var n = 0; n < count; n++)
             {
-                var network = drive.Network(warmth.Motor, warmth.MagnetC(x), warmth.AmbientC);
+                var network = drive.Network(warmth, x);
                 winding = Math.Max(winding, network.Peak(x, 1, piece));
                 magnet = Math.Max(magnet, network.Peak(x, warmth.MagnetWeight, piece));
                 housing = Math.Max(housing, network.Peak(x, 0, piece));

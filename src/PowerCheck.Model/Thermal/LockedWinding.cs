@@ -52,7 +52,7 @@ public sealed record LockedWinding(
             15
         );
 
-    /// <summary>Winding temperature after a time [°C].</summary>
+    /// <summary>Winding temperature after a time with the copper alone [°C].</summary>
     /// <param name="start">Temperatures at the start.</param>
     /// <param name="seconds">How long [s], within the first 2 s.</param>
     public double AloneAfterC(MotorTemperature start, double seconds)
@@ -76,6 +76,31 @@ public sealed record LockedWinding(
                 200
             )
             : most;
+    }
+
+    /// <summary>Winding temperature after a time of any length [°C].</summary>
+    /// <param name="start">Temperatures at the start.</param>
+    /// <param name="seconds">How long [s].</param>
+    public double AfterC(MotorTemperature start, double seconds)
+    {
+        if (double.IsNaN(HeatW(start.WindingC)))
+        {
+            return double.NaN;
+        }
+
+        if (!(HeatW(start.WindingC) > 0))
+        {
+            return start.WindingC;
+        }
+
+        var alone = AloneAfterC(start, Math.Min(seconds, AloneS));
+        var x = new MotorTemperature(alone, start.CaseC);
+        for (var t = AloneS; t < seconds; t += 10)
+        {
+            x = Step(x, Math.Min(10, seconds - t));
+        }
+
+        return x.WindingC;
     }
 
     /// <summary>Time to the winding's limit [s]; infinity when it is not reached within 15 minutes.</summary>

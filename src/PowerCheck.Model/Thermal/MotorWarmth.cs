@@ -11,9 +11,6 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     /// <summary>Past this a settled temperature is called runaway [°C].</summary>
     public const double RunawayC = 400;
 
-    /// <summary>A piece in which the current is held is no longer than this [s].</summary>
-    public const double LongestPieceS = 10;
-
     /// <summary>How far ahead a time to a limit is looked for [s].</summary>
     public const double HorizonS = 3600;
 
@@ -63,13 +60,13 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         var x = Cold;
         for (var round = 0; round < 500; round++)
         {
-            var next = drive.Network(Motor, MagnetC(x), AmbientC).Settled;
+            var next = drive.Network(this, x).Settled;
             if (next.WindingC > RunawayC)
             {
                 return MotorTemperature.At(double.PositiveInfinity);
             }
 
-            if (!drive.FollowsMagnet || Near(x, next, 1e-7))
+            if (drive.Follows == DriveKind.Current || Near(x, next, 1e-7))
             {
                 return next;
             }
@@ -80,7 +77,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         return x;
     }
 
-    /// <summary>The temperatures after a drive of some time, in pieces of 10 s at most.</summary>
+    /// <summary>The temperatures after a drive of some time, in pieces short enough for the current to be held.</summary>
     /// <param name="drive">The drive.</param>
     /// <param name="start">Temperatures at the start.</param>
     /// <param name="seconds">How long [s].</param>
@@ -90,7 +87,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         var x = start;
         for (var n = 0; n < count; n++)
         {
-            x = drive.Network(Motor, MagnetC(x), AmbientC).Over(piece).Apply(x);
+            x = drive.Network(this, x).Over(piece).Apply(x);
         }
 
         return x;
@@ -114,10 +111,10 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         var windingOpen = MayReach(settled, start, 1, heat.WindingLimitC);
         var magnetOpen = MayReach(settled, start, MagnetWeight, heat.MagnetLimitC);
         var x = start;
-        var piece = drive.FollowsMagnet ? LongestPieceS : HorizonS;
+        var piece = Math.Min(drive.LongestPieceS, HorizonS);
         for (var t = 0.0; (windingOpen || magnetOpen) && t < HorizonS; t += piece)
         {
-            var network = drive.Network(Motor, MagnetC(x), AmbientC);
+            var network = drive.Network(this, x);
             if (windingOpen)
             {
                 winding = t + network.FirstCrossing(x, 1, heat.WindingLimitC, piece);
@@ -141,9 +138,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     /// <param name="seconds">How long the drive lasts [s].</param>
     public static (int Count, double PieceS) Pieces(Drive drive, double seconds)
     {
-        var count = drive.FollowsMagnet
-            ? Math.Max(1, (int)Math.Ceiling((seconds / LongestPieceS) - 1e-9))
-            : 1;
+        var count = Math.Max(1, (int)Math.Ceiling((seconds / drive.LongestPieceS) - 1e-9));
         return (count, seconds / count);
     }
 

@@ -33,6 +33,12 @@ public sealed record NodeReport
     /// <summary>Highest within a lap of the course repeated for ever [°C]; infinity for runaway.</summary>
     public required double PeakC { get; init; }
 
+    /// <summary>
+    /// Time into the course, from cold, at which it reaches its limit [s]; infinity when it does not within the run or an
+    /// hour, NaN when that is not computed.
+    /// </summary>
+    public double CourseTimeToLimitS { get; init; } = double.NaN;
+
     /// <summary>What it stands [°C].</summary>
     public required double LimitC { get; init; }
 
@@ -45,9 +51,13 @@ public sealed record NodeReport
 /// <param name="SettledC">Where it would settle if the case lasted [°C]; infinity for runaway, NaN when not known.</param>
 /// <param name="FromColdS">Time to the limit from the air's temperature [s]; infinity when never reached.</param>
 /// <param name="FromWarmS">Time to the limit from the end of a lap [s]; infinity when never reached.</param>
+/// <param name="JudgedS">For how long the case is judged [s]; infinity for settled, NaN when it is not judged.</param>
+/// <param name="JudgedC">Temperature after that time from warm [°C]; infinity for runaway, NaN when it is not judged.</param>
 public sealed record CaseTemperature(
     LoadCaseName Case,
     double SettledC,
     double FromColdS,
-    double FromWarmS
+    double FromWarmS,
+    double JudgedS,
+    double JudgedC
 );

@@ -1,0 +1,72 @@
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Thermal;
+
+namespace PowerCheck.Model.Courses;
+
+/// <summary>The controller's thermal memory over the course (M7).</summary>
+/// <param name="Memory">The memory.</param>
+/// <param name="StartLevel">Level at the start, and end, of a lap that repeats itself.</param>
+/// <param name="PeakLevel">Highest level within it.</param>
+/// <param name="Decay">What a lap leaves of a level above.</param>
+/// <param name="AmbientC">Air temperature [°C].</param>
+/// <param name="SpanK">Rise at level 1 [K].</param>
+public sealed record ControllerWarmth(
+    ThermalMemory Memory,
+    double StartLevel,
+    double PeakLevel,
+    double Decay,
+    double AmbientC,
+    double SpanK
+)
+{
+    /// <summary>Temperature shown for a level [°C]: T_a + θ·(T_lim − 25).</summary>
+    /// <param name="level">The level.</param>
+    public double TemperatureC(double level) => AmbientC + (level * SpanK);
+
+    /// <summary>Level after some laps from cold.</summary>
+    /// <param name="laps">Laps, a fraction too.</param>
+    public double LevelAfter(double laps) => StartLevel * (1 - Math.Pow(Decay, laps));
+
+    /// <summary>The memory over a lap.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="segments">Its segments.</param>
+    /// <param name="lap">The lap.</param>
+    public static ControllerWarmth Over(Rig rig, IReadOnlyList<SegmentLoad> segments, LapLoad lap)
+    {
+        var span = rig.Controller.LimitC - 25;
+        var memory = new ThermalMemory(
+            rig.Controller.ThermalTimeConstantS,
+            Math.Max(0, (rig.Controller.LimitC - rig.Road.AmbientC) / span)
+        );
+        var loads = lap.At(CaseRunner.HalfCharge)
+            .Select(
+                (s, n) =>
+                    (
+                        s.Seconds,
+                        Load: s.Power.ControllerHotW
+                            / rig.Controller.RatedHeatW
+                            * CaseHeat.StandstillFactor(rig, segments[n].Drive.Uneven > 1)
+                    )
+            )
+            .ToArray();
+        var decay = Math.Exp(-lap.LapS / memory.TimeConstantS);
+        var fromNothing = loads.Aggregate(0.0, (x, s) => memory.After(x, s.Load, s.Seconds));
+        var start = fromNothing / (1 - decay);
+        var peak = start;
+        var level = start;
+        foreach (var (seconds, load) in loads)
+        {
+            level = memory.After(level, load, seconds);
+            peak = Math.Max(peak, level);
+        }
+
+        return new(
+            memory,
+            start,
+            double.IsNaN(level) ? double.NaN : peak,
+            decay,
+            rig.Road.AmbientC,
+            span
+        );
+    }
+}

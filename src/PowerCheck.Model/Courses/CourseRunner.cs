@@ -1,0 +1,51 @@
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Thermal;
+
+namespace PowerCheck.Model.Courses;
+
+/// <summary>What the course makes of a rig: run time and temperatures (M6 to M8, M11).</summary>
+/// <param name="Endurance">How long the pack lasts.</param>
+/// <param name="Temperatures">How warm each part gets.</param>
+/// <param name="RunS">How long it is driven: as wanted, else as the pack lasts [s]; NaN when not known.</param>
+/// <param name="ContinuousMotorA">Lasting motor current that settles at the winding's limit [A].</param>
+public sealed record CourseResult(
+    EnduranceReport Endurance,
+    TemperatureReport Temperatures,
+    double RunS,
+    double ContinuousMotorA
+);
+
+/// <summary>Runs the course.</summary>
+public static class CourseRunner
+{
+    /// <summary>Run time and temperatures.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="course">The course.</param>
+    /// <param name="cases">The load cases.</param>
+    public static CourseResult Run(Rig rig, Course course, LoadCases cases)
+    {
+        var segments = course.Segments.Select(s => SegmentLoad.Of(rig, s)).ToArray();
+        var drives = segments.Select(s => (s.Drive, s.Segment.DurationS)).ToArray();
+        var warmth = new MotorWarmth(rig.Motor, rig.Road.AmbientC);
+        var periodic = LapWarmth.Periodic(warmth, drives);
+        var lap = new LapLoad(rig, segments, warmth, periodic);
+        var endurance = EnduranceRunner.Run(rig, lap);
+        var run = double.IsNaN(course.WantedS) ? endurance.RunTimeS : course.WantedS;
+        var motor = new MotorCourse(warmth, periodic, drives, run);
+        var controller = ControllerWarmth.Over(rig, segments, lap);
+        return new(
+            endurance,
+            new TemperatureReport
+            {
+                MotorWinding = MotorNodes.Winding(rig, course, cases, motor),
+                MotorMagnet = MotorNodes.Magnet(rig, course, cases, motor),
+                MotorCase = MotorNodes.Case(rig, course, cases, motor),
+                Controller = PartNodes.Controller(rig, course, cases, controller, run),
+                Battery = PartNodes.Battery(rig, course, cases, lap, endurance, run),
+                RunawayCurrentA = warmth.RunawayA,
+            },
+            run,
+            warmth.ContinuousA
+        );
+    }
+}

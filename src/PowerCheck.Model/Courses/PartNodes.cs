@@ -1,0 +1,120 @@
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Thermal;
+
+namespace PowerCheck.Model.Courses;
+
+/// <summary>Controller and pack over the course and in each load case.</summary>
+public static class PartNodes
+{
+    /// <summary>Controller temperature, by its thermal memory.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="course">The course.</param>
+    /// <param name="cases">The load cases.</param>
+    /// <param name="warmth">The memory over the course.</param>
+    /// <param name="runS">How long it is driven [s].</param>
+    public static NodeReport Controller(
+        Rig rig,
+        Course course,
+        LoadCases cases,
+        ControllerWarmth warmth,
+        double runS
+    ) =>
+        new()
+        {
+            CourseEndC = warmth.TemperatureC(warmth.LevelAfter(runS / course.LapS)),
+            PeakC = warmth.TemperatureC(warmth.PeakLevel),
+            LimitC = rig.Controller.LimitC,
+            CourseTimeToLimitS = CourseTime(warmth, course.LapS),
+            Cases = [.. cases.All.Select(load => Controller(rig, course, load, warmth))],
+        };
+
+    /// <summary>Cell temperature.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="course">The course.</param>
+    /// <param name="cases">The load cases.</param>
+    /// <param name="lap">The lap.</param>
+    /// <param name="endurance">How long the pack lasts.</param>
+    /// <param name="runS">How long it is driven [s].</param>
+    public static NodeReport Battery(
+        Rig rig,
+        Course course,
+        LoadCases cases,
+        LapLoad lap,
+        EnduranceReport endurance,
+        double runS
+    )
+    {
+        var pack = new PackWarmth(rig.Battery, rig.Road.AmbientC);
+        var rms = lap.Rms(CaseRunner.HalfCharge, power => power.BatteryRmsA);
+        var heat = rms * rms * rig.Battery.LastingResistanceOhm;
+        var start = rig.Battery.TemperatureC;
+        // A pack is driven until it is empty, not for ever: its peak is at the end of its own run.
+        var run = double.IsNaN(runS) ? endurance.RunTimeS : Math.Min(runS, endurance.RunTimeS);
+        var end = pack.AfterC(start, heat, run);
+        return new NodeReport
+        {
+            CourseEndC = end,
+            PeakC = double.IsNaN(end) ? end : Math.Max(start, end),
+            LimitC = rig.Battery.LimitC,
+            CourseTimeToLimitS = pack.TimeToLimit(start, heat),
+            Cases =
+            [
+                .. cases.All.Select(load =>
+                {
+                    var judged = CaseHeat.JudgedS(load.Name, course.Judging);
+                    return new CaseTemperature(
+                        load.Name,
+                        pack.SettledC(load.BatteryHeatW),
+                        pack.TimeToLimit(start, load.BatteryHeatW),
+                        pack.TimeToLimit(end, load.BatteryHeatW),
+                        judged,
+                        pack.AfterC(end, load.BatteryHeatW, judged)
+                    );
+                }),
+            ],
+        };
+    }
+
+    private static CaseTemperature Controller(
+        Rig rig,
+        Course course,
+        LoadCase load,
+        ControllerWarmth warmth
+    )
+    {
+        var k = CaseHeat.ControllerLoad(rig, load);
+        var judged = CaseHeat.JudgedS(load.Name, course.Judging);
+        return new(
+            load.Name,
+            warmth.TemperatureC(k),
+            warmth.Memory.TimeToLimit(0, k),
+            warmth.Memory.TimeToLimit(warmth.StartLevel, k),
+            judged,
+            warmth.TemperatureC(warmth.Memory.After(warmth.StartLevel, k, judged))
+        );
+    }
+
+    // Laps until the growing peak passes the limit, to a lap.
+    private static double CourseTime(ControllerWarmth warmth, double lapS)
+    {
+        var peak = warmth.PeakLevel;
+        var limit = warmth.Memory.Limit;
+        if (double.IsNaN(peak))
+        {
+            return double.NaN;
+        }
+
+        if (peak <= limit)
+        {
+            return double.PositiveInfinity;
+        }
+
+        var laps = 0;
+        for (var left = warmth.StartLevel; peak - left < limit && laps < 10_000; laps++)
+        {
+            left *= warmth.Decay;
+        }
+
+        return Math.Max(1, laps) * lapS;
+    }
+}
