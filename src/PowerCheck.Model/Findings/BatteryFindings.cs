@@ -1,0 +1,122 @@
+using PowerCheck.Model.Batteries;
+using PowerCheck.Model.Courses;
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Units;
+using static PowerCheck.Model.Findings.FindingCatalogue;
+
+namespace PowerCheck.Model.Findings;
+
+/// <summary>What the pack has to give (M2, M5).</summary>
+internal static class BatteryFindings
+{
+    /// <summary>The findings.</summary>
+    /// <param name="it">What was computed.</param>
+    public static IEnumerable<Finding> Of(Inspection it) =>
+        [
+            Sag(it, it.Cases[LoadCaseName.Climb], CaseRunner.HalfCharge, true),
+            Sag(
+                it,
+                CaseRunner.Punch(it.Rig, it.Rig.Battery.ReserveShare),
+                it.Rig.Battery.ReserveShare,
+                false
+            ),
+            .. Rates(it),
+            .. Label(it.Rig.Battery),
+        ];
+
+    // On the scale of the sag that the cut-off leaves: open-circuit voltage less bus over open-circuit voltage less cut-off.
+    private static Finding Sag(Inspection it, LoadCase load, double charge, bool climb)
+    {
+        var open = it.Rig.Battery.OpenCircuitV(charge);
+        var cutoff = it.Rig.CutoffV;
+        var room = open - cutoff;
+        return Make.Limit(
+            BatteryCutoff,
+            Say.Word(load.Name),
+            climb
+                ? "Voltage at the controller creeping up the slope, half charged"
+                : "Voltage at the controller in a full-throttle punch, at the reserve",
+            load.BusVoltageV,
+            cutoff,
+            Unit.Volt,
+            room <= 0 ? double.PositiveInfinity : (open - load.BusVoltageV) / room,
+            climb ? double.NaN : it.Course.Judging.PunchS
+        );
+    }
+
+    private static IEnumerable<Finding> Rates(Inspection it)
+    {
+        var battery = it.Rig.Battery;
+        if (!double.IsNaN(battery.ContinuousC))
+        {
+            yield return Make.Limit(
+                BatteryContinuousRate,
+                "course",
+                "Battery current over the course, root mean square",
+                it.Result.Endurance.RmsBatteryCurrentA,
+                battery.ContinuousC * battery.OneCurrentA,
+                Unit.Ampere
+            );
+        }
+
+        var burst = double.IsNaN(battery.BurstC) ? battery.ContinuousC : battery.BurstC;
+        if (!double.IsNaN(burst))
+        {
+            yield return Make.Limit(
+                BatteryBurstRate,
+                "punch",
+                "Battery current in a full-throttle punch",
+                it.Cases[LoadCaseName.Punch].BatteryCurrentA,
+                burst * battery.OneCurrentA,
+                Unit.Ampere
+            );
+        }
+    }
+
+    /// <summary>Plausibility of the rate on the label (M2): a notice, never part of the verdict.</summary>
+    private static IEnumerable<Finding> Label(Battery battery)
+    {
+        if (double.IsNaN(battery.ContinuousC) || double.IsNaN(battery.LabelCapacityCoulomb))
+        {
+            yield break;
+        }
+
+        var current = battery.ContinuousC * battery.OneCurrentA / battery.ParallelCells;
+        var sag = OpenCircuit.CellV(battery.Chemistry, 0.5) - battery.Cell.CutoffV;
+        var bySag = sag / current;
+        var needed = Math.Min(bySag, ByHeat(battery, current));
+        if (!battery.CellResistanceGiven)
+        {
+            yield return Make.Caution(
+                BatteryLabelResistance,
+                null,
+                $"The rate on the label, {Say.Figure(battery.ContinuousC, Unit.CRate)}, would need cells of "
+                    + $"{Say.Figure(needed, Unit.Milliohm)} or less; {BatteryLabelResistance.Consequence}.",
+                battery.CellResistanceOhm,
+                needed,
+                Unit.Milliohm
+            );
+        }
+        else if (battery.CellResistanceOhm > needed)
+        {
+            yield return Make.Caution(
+                BatteryLabelRate,
+                null,
+                $"The rate on the label would need cells of {Say.Figure(needed, Unit.Milliohm)} and these have "
+                    + $"{Say.Figure(battery.CellResistanceOhm, Unit.Milliohm)}; {BatteryLabelRate.Consequence}.",
+                battery.CellResistanceOhm,
+                needed,
+                Unit.Milliohm
+            );
+        }
+    }
+
+    // Resistance at which a full discharge at the rate, from 25 °C in air of 25 °C, just ends at the cells' limit.
+    private static double ByHeat(Battery battery, double cellA)
+    {
+        var pack = new PackWarmth(battery, 25);
+        var perWatt = pack.AfterC(25, 1, 3600 / battery.ContinuousC) - 25;
+        var allowedW = (battery.LimitC - 25) / perWatt;
+        return allowedW / (cellA * cellA * battery.SeriesCells * battery.ParallelCells);
+    }
+}

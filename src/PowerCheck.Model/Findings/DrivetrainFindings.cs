@@ -1,0 +1,268 @@
+using PowerCheck.Model.Controllers;
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Units;
+using PowerCheck.Model.Vehicles;
+using static PowerCheck.Model.Findings.FindingCatalogue;
+
+namespace PowerCheck.Model.Findings;
+
+/// <summary>Whether it climbs, creeps, holds and grips (M4, M5).</summary>
+internal static class DrivetrainFindings
+{
+    /// <summary>The findings.</summary>
+    /// <param name="it">What was computed.</param>
+    public static IEnumerable<Finding> Of(Inspection it) =>
+        [
+            .. MeshFindings.Of(it),
+            Reserve(it),
+            Creep(it),
+            Hold(it),
+            Traction(it),
+            .. WheelTorque(it),
+            .. Ratio(it),
+            .. Gears(it),
+        ];
+
+    private static Finding Reserve(Inspection it)
+    {
+        var reserve = it.Drivetrain.TorqueReserve;
+        return Make.Limit(
+            DrivetrainTorqueReserve,
+            "climb",
+            "Wheel torque at creep speed over the climb's, tired pack and hot winding",
+            reserve,
+            reserve < Thresholds.ReserveFails
+                ? Thresholds.ReserveFails
+                : Thresholds.ReserveDoubtful,
+            Unit.One,
+            double.IsNaN(reserve) ? double.NaN
+                : reserve < Thresholds.ReserveFails
+                    ? Thresholds.ReserveFails / Math.Max(0.01, reserve)
+                : reserve < Thresholds.ReserveDoubtful ? 0.95
+                : Math.Min(0.9, Thresholds.ReserveDoubtful / reserve)
+        );
+    }
+
+    private static Finding Creep(Inspection it)
+    {
+        var duty = it.Cases[LoadCaseName.Level].DutyRatio;
+        var found = Make.Limit(
+            DrivetrainCreepControl,
+            "level",
+            "Duty at level creep",
+            duty,
+            duty < Thresholds.DutyDoubtful ? Thresholds.DutyDoubtful : Thresholds.DutyCaution,
+            Unit.One,
+            double.IsNaN(duty) ? double.NaN
+                : duty < Thresholds.DutyDoubtful ? 0.95
+                : 0
+        );
+        return duty >= Thresholds.DutyDoubtful && duty < Thresholds.DutyCaution
+            ? found with
+            {
+                Caution = true,
+                Message =
+                    $"Duty at level creep: {Say.Figure(duty, Unit.One)}, under "
+                    + $"{Say.Figure(Thresholds.DutyCaution, Unit.One)}: the throttle is coarse; {DrivetrainCreepControl.Consequence}.",
+            }
+            : found;
+    }
+
+    private static Finding Hold(Inspection it)
+    {
+        var hold = it.Cases[LoadCaseName.Hold];
+        if (it.Rig.Controller.Hold == HoldMode.Active)
+        {
+            return Make.Match(
+                DrivetrainHold,
+                hold.Attainable,
+                "The controller feeds the motor to stand on the slope.",
+                "The controller cannot feed the motor so that it stands on the slope",
+                "motor.resistanceMilliohm"
+            ) with
+            {
+                LoadCase = "hold",
+                Needs = [],
+            };
+        }
+
+        if (it.Rig.Controller.Hold == HoldMode.None && hold.Attainable == false)
+        {
+            return Make.Match(
+                DrivetrainHold,
+                false,
+                "",
+                "At neutral nothing holds the rig and it rolls"
+            ) with
+            {
+                LoadCase = "hold",
+            };
+        }
+
+        var speed = hold.CreepBackMPerS;
+        var limit = it.Rig.Road.HoldCreepMPerS;
+        return Make.Limit(
+            DrivetrainHold,
+            "hold",
+            "Creeping back on the slope at neutral",
+            speed,
+            limit,
+            Unit.MetrePerSecond,
+            durationS: it.Course.Judging.HoldS,
+            // Slower than it creeps up, it can still be driven: a doubt.
+            worst: speed > it.Rig.Road.CreepMPerS ? Outcome.Fails : Outcome.Doubtful
+        );
+    }
+
+    private static Finding Traction(Inspection it)
+    {
+        var slope = it.Rig.Road.SlopeRad;
+        var slip = it.Drivetrain.SlipSlopeRad;
+        var found = Make.Limit(
+            DrivetrainTraction,
+            "climb",
+            "Slope to climb and the slope at which the tires let go",
+            slope,
+            slip,
+            Unit.Degree,
+            worst: Outcome.Doubtful
+        );
+        return found.Outcome switch
+        {
+            // Close to slipping is how crawlers are driven: a caution.
+            Outcome.Doubtful when slope <= slip => found with
+            {
+                Outcome = Outcome.Holds,
+                Caution = true,
+                Message =
+                    $"At {Say.Figure(slope, Unit.Degree)} the tires are close to letting go, which they do at "
+                    + $"{Say.Figure(slip, Unit.Degree)} ({DrivetrainTraction.LimitFrom}).",
+            },
+            Outcome.Doubtful => found with
+            {
+                Message =
+                    $"The tires let go at {Say.Figure(slip, Unit.Degree)} ({DrivetrainTraction.LimitFrom}), before the "
+                    + $"{Say.Figure(slope, Unit.Degree)} asked for: {DrivetrainTraction.Consequence}, and the climb is judged there.",
+            },
+            _ => found,
+        };
+    }
+
+    private static IEnumerable<Finding> WheelTorque(Inspection it)
+    {
+        var limit = it.Rig.Vehicle.Gearing.MaxWheelTorqueNm;
+        if (!double.IsNaN(limit))
+        {
+            yield return Make.Limit(
+                DrivetrainWheelTorque,
+                "jam",
+                "Wheel torque with a wedged wheel",
+                it.Cases[LoadCaseName.Jam].WheelTorqueNm,
+                limit,
+                Unit.NewtonMetre
+            );
+        }
+    }
+
+    private static IEnumerable<Finding> Ratio(Inspection it)
+    {
+        var ratio = it.Drivetrain.OverallRatio;
+        if (ratio is >= Thresholds.RatioLowest and <= Thresholds.RatioHighest)
+        {
+            yield break;
+        }
+
+        var limit =
+            ratio < Thresholds.RatioLowest ? Thresholds.RatioLowest : Thresholds.RatioHighest;
+        yield return Make.Caution(
+            DrivetrainRatio,
+            null,
+            $"An overall ratio of {Say.Figure(ratio, Unit.One)} is unusual for crawling, {(ratio < limit ? "under" : "over")} "
+                + $"{Say.Figure(limit, Unit.One)}; {DrivetrainRatio.Consequence}.",
+            ratio,
+            limit
+        );
+    }
+
+    private static IEnumerable<Finding> Gears(Inspection it) =>
+        it
+            .Drivetrain.Gears.Skip(1)
+            .Where(gear => gear.TorqueReserve < Thresholds.ReserveFails)
+            .Select(gear =>
+                Make.Caution(
+                    DrivetrainGear,
+                    "climb",
+                    $"A higher gear has only {Say.Figure(gear.TorqueReserve, Unit.One)} of the climb's torque, under "
+                        + $"{Say.Figure(Thresholds.ReserveFails, Unit.One)}; {DrivetrainGear.Consequence}.",
+                    gear.TorqueReserve,
+                    Thresholds.ReserveFails
+                )
+            );
+}
+
+/// <summary>Whether pinion, spur gear and motor fit the mount (M4).</summary>
+internal static class MeshFindings
+{
+    /// <summary>The findings.</summary>
+    /// <param name="it">What was computed.</param>
+    public static IEnumerable<Finding> Of(Inspection it)
+    {
+        var mesh = it.Rig.Vehicle.Gearing.Mesh;
+        return [.. Pitch(mesh), .. Center(mesh), .. Clearance(it, mesh)];
+    }
+
+    private static IEnumerable<Finding> Pitch(GearMesh mesh)
+    {
+        if (double.IsNaN(mesh.PitchMismatch))
+        {
+            yield break;
+        }
+
+        yield return Make.Limit(
+            DrivetrainPitch,
+            null,
+            "Module of the pinion and of the spur gear",
+            mesh.PinionModuleM,
+            mesh.SpurModuleM,
+            Unit.Millimetre,
+            Math.Abs(mesh.PitchMismatch) > Thresholds.PitchRounding ? double.PositiveInfinity : 0
+        );
+    }
+
+    private static IEnumerable<Finding> Center(GearMesh mesh)
+    {
+        var center = mesh.CenterM;
+        if (double.IsNaN(mesh.CenterMinM) || double.IsNaN(center))
+        {
+            yield break;
+        }
+
+        var low = center < mesh.CenterMinM;
+        yield return Make.Limit(
+            DrivetrainMeshCenter,
+            null,
+            low ? "Center distance, less than the mount's smallest" : "Center distance",
+            center,
+            low ? mesh.CenterMinM : mesh.CenterMaxM,
+            Unit.Millimetre,
+            low || center > mesh.CenterMaxM ? double.PositiveInfinity : 0
+        );
+    }
+
+    private static IEnumerable<Finding> Clearance(Inspection it, GearMesh mesh)
+    {
+        var radius = it.Rig.Motor.CanDiameterM / 2;
+        if (!double.IsNaN(mesh.MotorClearanceM))
+        {
+            yield return Make.Limit(
+                DrivetrainMotorClearance,
+                null,
+                "Can radius and the room around the motor shaft",
+                radius,
+                mesh.MotorClearanceM,
+                Unit.Millimetre,
+                radius > mesh.MotorClearanceM ? double.PositiveInfinity : radius * 0
+            );
+        }
+    }
+}

@@ -1,0 +1,123 @@
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Thermal;
+using PowerCheck.Model.Units;
+using static PowerCheck.Model.Findings.FindingCatalogue;
+
+namespace PowerCheck.Model.Findings;
+
+/// <summary>Temperatures of winding, magnet, controller and pack against what they stand (M6, M7, M11).</summary>
+internal static class HeatFindings
+{
+    /// <summary>The findings.</summary>
+    /// <param name="it">What was computed.</param>
+    public static IEnumerable<Finding> Of(Inspection it)
+    {
+        var warm = it.Result.Temperatures;
+        return
+        [
+            .. Node(it, MotorWindingTemperature, "Motor winding", warm.MotorWinding),
+            .. Node(it, MotorMagnetTemperature, "Motor magnet", warm.MotorMagnet),
+            .. Node(it, ControllerHeat, "Controller", warm.Controller),
+            Course(it, BatteryTemperature, "Cells at the end of the run", warm.Battery),
+        ];
+    }
+
+    private static IEnumerable<Finding> Node(
+        Inspection it,
+        FindingKind kind,
+        string part,
+        NodeReport node
+    ) =>
+        [
+            Course(it, kind, $"{part} over the course, again and again", node),
+            .. node
+                .Cases.Where(c => !double.IsNaN(c.JudgedS))
+                .Select(c => Case(it, kind, part, node, c)),
+        ];
+
+    private static Finding Course(Inspection it, FindingKind kind, string subject, NodeReport node)
+    {
+        var severeness = Severeness(it, node.PeakC, node.LimitC);
+        var when = node.CourseTimeToLimitS;
+        if (!double.IsFinite(when) || severeness <= 1)
+        {
+            return Make.Limit(
+                kind,
+                "course",
+                subject,
+                node.PeakC,
+                node.LimitC,
+                Unit.Celsius,
+                severeness
+            );
+        }
+
+        // The limit is reached: within the run it fails, on a further pack it is in doubt.
+        var within = double.IsNaN(it.Result.RunS) || when <= it.Result.RunS;
+        var found = Make.Limit(
+            kind,
+            "course",
+            subject,
+            node.PeakC,
+            node.LimitC,
+            Unit.Celsius,
+            severeness,
+            when,
+            within ? Outcome.Fails : Outcome.Doubtful
+        );
+        return found with
+        {
+            Message =
+                $"{subject}: {Peak(node.PeakC)}, and passes {Say.Degrees(node.LimitC)} ({kind.LimitFrom}) after about "
+                + $"{Say.Time(when)} from cold{(within ? "" : ", later than this pack lasts")}; {kind.Consequence}.",
+        };
+    }
+
+    private static Finding Case(
+        Inspection it,
+        FindingKind kind,
+        string part,
+        NodeReport node,
+        CaseTemperature at
+    )
+    {
+        var settled = double.IsInfinity(at.JudgedS);
+        var time = settled ? "settled" : $"after {Say.Time(at.JudgedS)}, warm from the course";
+        var found = Make.Limit(
+            kind,
+            Say.Word(at.Case),
+            $"{part} {Say.Case(at.Case)}, {time}",
+            at.JudgedC,
+            node.LimitC,
+            Unit.Celsius,
+            Severeness(it, at.JudgedC, node.LimitC),
+            settled ? double.NaN : at.JudgedS
+        );
+        return at.Case == LoadCaseName.Slip && kind == MotorWindingTemperature
+            ? Slipping(found, at)
+            : found;
+    }
+
+    // Whether the tires let go before the motor is in danger.
+    private static Finding Slipping(Finding found, CaseTemperature at) =>
+        found.Outcome == Outcome.Holds
+            ? found with
+            {
+                Message = double.IsInfinity(at.FromWarmS)
+                    ? $"{found.Message} The tires let go before the motor is in danger."
+                    : $"{found.Message} The tires let go first, but spinning them on and on cooks the motor.",
+            }
+            : found;
+
+    private static string Peak(double peakC) =>
+        double.IsInfinity(peakC) ? "never settles" : $"would reach {Say.Degrees(peakC)}";
+
+    // On the scale of the rise over the air.
+    private static double Severeness(Inspection it, double temperatureC, double limitC)
+    {
+        var ambient = it.Rig.Road.AmbientC;
+        return limitC <= ambient
+            ? double.PositiveInfinity
+            : (temperatureC - ambient) / (limitC - ambient);
+    }
+}

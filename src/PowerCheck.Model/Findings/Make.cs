@@ -1,0 +1,141 @@
+using PowerCheck.Model.Units;
+
+namespace PowerCheck.Model.Findings;
+
+/// <summary>Makes findings: outcome, figures and the sentence.</summary>
+internal static class Make
+{
+    /// <summary>A figure that must stay under a limit.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="loadCase">The load case, "course", or null.</param>
+    /// <param name="subject">What was computed, as the start of a sentence.</param>
+    /// <param name="estimate">The figure, SI.</param>
+    /// <param name="limit">The limit, SI.</param>
+    /// <param name="unit">The unit of both.</param>
+    /// <param name="severeness">How close; figure over limit when null.</param>
+    /// <param name="durationS">For how long it is judged [s].</param>
+    /// <param name="worst">The worst outcome that it can have.</param>
+    public static Finding Limit(
+        FindingKind kind,
+        string? loadCase,
+        string subject,
+        double estimate,
+        double limit,
+        Unit unit,
+        double? severeness = null,
+        double durationS = double.NaN,
+        Outcome worst = Outcome.Fails
+    )
+    {
+        var close = severeness ?? (estimate / limit);
+        var outcome = Thresholds.Outcome(close);
+        if (outcome == Outcome.Fails)
+        {
+            outcome = worst;
+        }
+
+        return new Finding
+        {
+            Kind = kind,
+            Outcome = outcome,
+            LoadCase = loadCase,
+            Estimate = estimate,
+            Limit = limit,
+            Unit = unit,
+            DurationS = durationS,
+            Severeness = close,
+            Message = Sentence(kind, subject, estimate, limit, unit, outcome),
+        };
+    }
+
+    /// <summary>A word of caution beside figures that hold: never part of the verdict.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="loadCase">The load case, "course", or null.</param>
+    /// <param name="message">The sentence.</param>
+    /// <param name="estimate">The figure, SI.</param>
+    /// <param name="limit">The limit, SI.</param>
+    /// <param name="unit">The unit of both.</param>
+    /// <param name="durationS">The time that the sentence speaks of [s].</param>
+    public static Finding Caution(
+        FindingKind kind,
+        string? loadCase,
+        string message,
+        double estimate = double.NaN,
+        double limit = double.NaN,
+        Unit? unit = null,
+        double durationS = double.NaN
+    ) =>
+        new()
+        {
+            Kind = kind,
+            Outcome = Outcome.Holds,
+            Caution = true,
+            LoadCase = loadCase,
+            Estimate = estimate,
+            Limit = limit,
+            Unit = unit ?? Unit.One,
+            DurationS = durationS,
+            Message = message,
+        };
+
+    /// <summary>A match of words: it fits or it does not.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="fits">Whether it fits; null when it cannot be told.</param>
+    /// <param name="holds">The sentence when it fits.</param>
+    /// <param name="fails">The sentence when it does not.</param>
+    /// <param name="needs">The members that would tell.</param>
+    public static Finding Match(
+        FindingKind kind,
+        bool? fits,
+        string holds,
+        string fails,
+        params string[] needs
+    ) =>
+        new()
+        {
+            Kind = kind,
+            Outcome =
+                fits is null ? Outcome.Unknown
+                : fits.Value ? Outcome.Holds
+                : Outcome.Fails,
+            Severeness =
+                fits is null ? double.NaN
+                : fits.Value ? 0
+                : double.PositiveInfinity,
+            Message =
+                fits is null
+                    ? $"{kind.Meaning} Not to be told without {string.Join(" and ", needs)}."
+                : fits.Value ? holds
+                : $"{fails}; {kind.Consequence}.",
+            Needs = fits is null
+                ? [.. needs.Select(path => new Need(path, Unit.One, double.NaN, false))]
+                : [],
+        };
+
+    private static string Sentence(
+        FindingKind kind,
+        string subject,
+        double estimate,
+        double limit,
+        Unit unit,
+        Outcome outcome
+    )
+    {
+        if (outcome == Outcome.Unknown)
+        {
+            return $"{subject}: not to be told from what was given.";
+        }
+
+        var figures =
+            unit == Unit.Celsius
+                ? $"{Say.Degrees(estimate)} against {Say.Degrees(limit)}"
+                : $"{Say.Figure(estimate, unit)} against {Say.Figure(limit, unit)}";
+        var end = outcome switch
+        {
+            Outcome.Fails => $"; {kind.Consequence}.",
+            Outcome.Doubtful => $"; too close to be sure, or else {kind.Consequence}.",
+            _ => ".",
+        };
+        return $"{subject}: {figures} ({kind.LimitFrom}){end}";
+    }
+}

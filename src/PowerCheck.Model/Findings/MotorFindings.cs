@@ -1,0 +1,108 @@
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Motors;
+using PowerCheck.Model.Units;
+using static PowerCheck.Model.Findings.FindingCatalogue;
+
+namespace PowerCheck.Model.Findings;
+
+/// <summary>What else there is to say of the motor.</summary>
+internal static class MotorFindings
+{
+    /// <summary>The findings.</summary>
+    /// <param name="it">What was computed.</param>
+    public static IEnumerable<Finding> Of(Inspection it)
+    {
+        var ratings = it.Rig.Motor.Ratings;
+        if (!double.IsNaN(ratings.ContinuousCurrentA))
+        {
+            yield return Make.Limit(
+                MotorContinuousCurrent,
+                "course",
+                "Motor current over the course, root mean square",
+                it.Result.Endurance.RmsMotorCurrentA,
+                ratings.ContinuousCurrentA,
+                Unit.Ampere
+            );
+        }
+
+        var housing = it.Result.Temperatures.MotorCase;
+        if (housing.PeakC > housing.LimitC)
+        {
+            yield return Make.Caution(
+                MotorTouchTemperature,
+                "course",
+                double.IsFinite(housing.PeakC)
+                    ? $"The motor's case reaches {Say.Degrees(housing.PeakC)} over the course, and touching metal burns "
+                        + $"from {Say.Degrees(housing.LimitC)} on; {MotorTouchTemperature.Consequence}."
+                    : $"The motor's case gets hotter and hotter over the course, and touching metal burns from "
+                        + $"{Say.Degrees(housing.LimitC)} on; {MotorTouchTemperature.Consequence}.",
+                housing.PeakC,
+                housing.LimitC,
+                Unit.Celsius
+            );
+        }
+
+        foreach (var finding in Brushed(it))
+        {
+            yield return finding;
+        }
+
+        yield return Stall(it);
+    }
+
+    private static IEnumerable<Finding> Brushed(Inspection it)
+    {
+        var motor = it.Rig.Motor;
+        var given = motor.Ratings.ContinuousCurrentA;
+        var lasting = double.IsNaN(given) ? it.Result.ContinuousMotorA : given;
+        var jam = it.Cases[LoadCaseName.Jam].MotorCurrentA;
+        var limit = Thresholds.CommutatorFactor * lasting;
+        if (motor.Kind == MotorKind.Brushed && jam > limit)
+        {
+            yield return Make.Caution(
+                MotorCommutator,
+                "jam",
+                $"A wedged wheel drives {Say.Figure(jam, Unit.Ampere)} of motor current through standing brushes, and a "
+                    + $"commutator burns from about {Say.Figure(limit, Unit.Ampere)} on; ease off at once.",
+                jam,
+                limit,
+                Unit.Ampere
+            );
+        }
+
+        if (motor.Magnet == MagnetMaterial.Ferrite && it.Rig.Road.AmbientC < 0)
+        {
+            yield return Make.Caution(
+                MotorColdMagnet,
+                "stall",
+                $"At {Say.Degrees(it.Rig.Road.AmbientC)}, under {Say.Degrees(0)}, {MotorColdMagnet.Consequence}.",
+                it.Rig.Road.AmbientC,
+                0,
+                Unit.Celsius
+            );
+        }
+    }
+
+    private static Finding Stall(Inspection it)
+    {
+        var stall = it.Cases[LoadCaseName.Stall];
+        var node = it.Result.Temperatures.MotorWinding.Cases.First(c =>
+            c.Case == LoadCaseName.Stall
+        );
+        var time = node.FromColdS;
+        var lasts = double.IsFinite(time)
+            ? $"lasts about {Say.Time(time)} from cold; {MotorStallTime.Consequence}."
+            : "stays under its limit for a quarter of an hour and more.";
+        return Make.Caution(
+            MotorStallTime,
+            "stall",
+            double.IsNaN(time)
+                ? "How long the winding lasts wedged at full throttle is not to be told from what was given."
+                : $"Wedged at full throttle the motor takes {Say.Figure(stall.MotorCurrentA, Unit.Ampere)} and its winding {lasts}",
+            stall.MotorCurrentA,
+            double.NaN,
+            Unit.Ampere,
+            double.IsFinite(time) ? time : double.NaN
+        );
+    }
+}

@@ -1,0 +1,180 @@
+using PowerCheck.Model.Controllers;
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Units;
+using static PowerCheck.Model.Findings.FindingCatalogue;
+
+namespace PowerCheck.Model.Findings;
+
+/// <summary>Receiver supply, leads, fuse and run time (M8 to M10).</summary>
+internal static class SupplyFindings
+{
+    /// <summary>How long everything is jammed at once [s], assumed.</summary>
+    private const double JammedS = 2;
+
+    /// <summary>The findings.</summary>
+    /// <param name="it">What was computed.</param>
+    public static IEnumerable<Finding> Of(Inspection it) =>
+        [.. Receiver(it), .. Leads(it), .. Fuse(it), .. RunTime(it)];
+
+    private static IEnumerable<Finding> Receiver(Inspection it)
+    {
+        var supply = it.ReceiverSupply;
+        yield return Make.Limit(
+            ReceiverSupplyContinuousCurrent,
+            null,
+            "Servos and the rest at work",
+            supply.WorkingCurrentA,
+            supply.ContinuousCurrentA,
+            Unit.Ampere
+        );
+        if (supply.JammedCurrentA > supply.PeakCurrentA)
+        {
+            yield return Make.Caution(
+                ReceiverSupplyPeakCurrent,
+                null,
+                $"Everything jammed at once draws {Say.Figure(supply.JammedCurrentA, Unit.Ampere)} from the receiver supply, "
+                    + $"which gives {Say.Figure(supply.PeakCurrentA, Unit.Ampere)} for moments; {ReceiverSupplyPeakCurrent.Consequence}.",
+                supply.JammedCurrentA,
+                supply.PeakCurrentA,
+                Unit.Ampere,
+                JammedS
+            );
+        }
+
+        if (it.Rig.ReceiverSupply.Regulator == Regulator.Linear)
+        {
+            yield return Make.Limit(
+                ReceiverSupplyHeat,
+                null,
+                "Heat of the linear receiver supply with everything at work",
+                supply.HeatW,
+                supply.MaxHeatW,
+                Unit.Watt
+            );
+        }
+
+        yield return Output(it);
+    }
+
+    private static Finding Output(Inspection it)
+    {
+        var left = it.ReceiverSupply.LowestOutputV;
+        var reset = it.Rig.ReceiverSupply.ReceiverResetV;
+        var found = Make.Limit(
+            ReceiverSupplyOutputVoltage,
+            null,
+            "Voltage left for the receiver at the lowest bus voltage",
+            left,
+            reset,
+            Unit.Volt,
+            double.IsNaN(left) ? double.NaN
+                : left < reset ? 1.1
+                : 0,
+            worst: Outcome.Doubtful
+        );
+        var set = it.Rig.ReceiverSupply.VoltageV;
+        return left < set && left >= reset
+            ? found with
+            {
+                Caution = true,
+                Limit = set,
+                Message =
+                    $"At the lowest bus voltage the receiver supply falls to {Say.Figure(left, Unit.Volt)}, under its "
+                    + $"{Say.Figure(set, Unit.Volt)}: servos weaken, the receiver stays alive.",
+            }
+            : found;
+    }
+
+    private static IEnumerable<Finding> Leads(Inspection it)
+    {
+        var climb = it.Cases[LoadCaseName.Climb];
+        var battery = Math.Max(it.Result.Endurance.RmsBatteryCurrentA, climb.BatteryRmsCurrentA);
+        var motor = Math.Max(it.Result.Endurance.RmsMotorCurrentA, climb.MotorRmsCurrentA);
+        yield return Make.Limit(
+            WiringBatteryLead,
+            "climb",
+            "Battery current of course or climb, the larger, in a battery lead",
+            battery,
+            it.Wiring.BatteryLeadLimitA,
+            Unit.Ampere
+        );
+        yield return Make.Limit(
+            WiringMotorLead,
+            "climb",
+            "Motor current of course or climb, the larger, in a motor lead",
+            motor,
+            it.Wiring.MotorLeadLimitA,
+            Unit.Ampere
+        );
+        if (!double.IsNaN(it.Rig.Leads.ConnectorContinuousA))
+        {
+            yield return Make.Limit(
+                WiringConnector,
+                "climb",
+                "Battery current of course or climb, the larger, in the connector",
+                battery,
+                it.Rig.Leads.ConnectorContinuousA,
+                Unit.Ampere
+            );
+        }
+    }
+
+    private static IEnumerable<Finding> Fuse(Inspection it)
+    {
+        var fuse = it.Rig.Leads.FuseA;
+        if (double.IsNaN(fuse))
+        {
+            yield break;
+        }
+
+        yield return Make.Limit(
+            WiringFuseCarries,
+            "course",
+            "Battery current over the course in the fuse, root mean square",
+            it.Result.Endurance.RmsBatteryCurrentA,
+            fuse,
+            Unit.Ampere
+        );
+        yield return Make.Limit(
+            WiringFuseCarries,
+            "punch",
+            "Battery current of a full-throttle punch in the fuse",
+            it.Cases[LoadCaseName.Punch].BatteryCurrentA,
+            Thresholds.FuseForSeconds * fuse,
+            Unit.Ampere,
+            durationS: it.Course.Judging.PunchS
+        );
+        yield return Make.Limit(
+            WiringFuseProtects,
+            null,
+            "Current at which the fuse surely opens, and the one that damages the battery lead meanwhile",
+            Thresholds.FuseOpensAt * fuse,
+            it.Wiring.LeadDamageCurrentA,
+            Unit.Ampere,
+            durationS: Thresholds.FuseOpensS
+        );
+    }
+
+    private static IEnumerable<Finding> RunTime(Inspection it)
+    {
+        var run = it.Result.Endurance.RunTimeS;
+        var wanted = it.Course.WantedS;
+        if (double.IsNaN(wanted))
+        {
+            yield break;
+        }
+
+        yield return Make.Limit(
+            CourseRunTime,
+            "course",
+            "Run time of the pack and the wanted one",
+            run,
+            wanted,
+            Unit.Minute,
+            double.IsNaN(run) ? double.NaN
+                : run < wanted ? 1.1
+                : 0,
+            worst: Outcome.Doubtful
+        );
+    }
+}

@@ -1,0 +1,49 @@
+namespace PowerCheck.Model.Findings;
+
+/// <summary>Every threshold of the verdict in one place (M13), all assumed.</summary>
+public static class Thresholds
+{
+    /// <summary>Share of a limit from which on it is in doubt.</summary>
+    public const double DoubtFrom = 0.9;
+
+    /// <summary>Torque reserve under which the climb fails.</summary>
+    public const double ReserveFails = 1.0;
+
+    /// <summary>Torque reserve under which the climb is in doubt.</summary>
+    public const double ReserveDoubtful = 1.5;
+
+    /// <summary>Duty at level creep under which the throttle cannot be felt.</summary>
+    public const double DutyDoubtful = 0.03;
+
+    /// <summary>Duty at level creep under which the throttle is coarse.</summary>
+    public const double DutyCaution = 0.05;
+
+    /// <summary>Overall ratios that are usual in crawling: lowest.</summary>
+    public const double RatioLowest = 12;
+
+    /// <summary>Overall ratios that are usual in crawling: highest.</summary>
+    public const double RatioHighest = 120;
+
+    /// <summary>Locked current over the lasting current from which on a commutator burns.</summary>
+    public const double CommutatorFactor = 3;
+
+    /// <summary>What a fuse carries for seconds, over its rating. Source: iso8820.</summary>
+    public const double FuseForSeconds = 1.35;
+
+    /// <summary>At which multiple of its rating a fuse opens within <see cref="FuseOpensS"/>. Source: iso8820.</summary>
+    public const double FuseOpensAt = 2;
+
+    /// <summary>Time within which a fuse opens at that multiple [s]. Source: iso8820.</summary>
+    public const double FuseOpensS = 5;
+
+    /// <summary>Largest difference of two pitches that still counts as the same: rounding of a printed module.</summary>
+    public const double PitchRounding = 0.002;
+
+    /// <summary>What a severeness comes to: how close a figure is to its limit, 1 at it.</summary>
+    /// <param name="severeness">Figure over limit, on the scale on which the margin is meant.</param>
+    public static Outcome Outcome(double severeness) =>
+        double.IsNaN(severeness) ? Findings.Outcome.Unknown
+        : severeness > 1 ? Findings.Outcome.Fails
+        : severeness > DoubtFrom ? Findings.Outcome.Doubtful
+        : Findings.Outcome.Holds;
+}
