@@ -64,9 +64,15 @@ public sealed record LapLoad
     public double LowestBusV(double charge) =>
         At(charge).Aggregate(double.PositiveInfinity, (v, s) => Math.Min(v, s.Power.LowestBusV));
 
-    // Mean of the temperatures at both ends of the segment; in runaway the limits, past which the motor is lost anyway.
+    // Mean of the temperatures at both ends of the segment; in runaway the limits, past which the motor is lost anyway; the
+    // reference state where they are not known.
     private static (double WindingC, double MagnetC) Mean(MotorWarmth warmth, LapWarmth lap, int n)
     {
+        if (double.IsNaN(lap.Start.WindingC))
+        {
+            return (20, 20);
+        }
+
         if (lap.Runaway)
         {
             var heat = warmth.Motor.Heat;

@@ -24,9 +24,15 @@ public sealed record MotorCourse(
 
     /// <summary>
     /// Temperatures from which the load cases are judged: the end of a lap that repeats itself or, in runaway, the end of
-    /// the run.
+    /// the run, no more than what is called runaway.
     /// </summary>
-    public MotorTemperature Warm => Lap.Runaway ? End : Lap.Start;
+    public MotorTemperature Warm =>
+        Lap.Runaway
+            ? new(
+                Math.Min(End.WindingC, MotorWarmth.RunawayC),
+                Math.Min(End.CaseC, MotorWarmth.RunawayC)
+            )
+            : Lap.Start;
 
     /// <summary>
     /// Time into the course, from cold, at which a weighted temperature reaches a limit [s]; infinity when it does not

@@ -50,7 +50,12 @@ public readonly record struct Bus(
         double extraW = 0
     )
     {
-        var drives = !(neededV <= 0 || motorA <= 0);
+        if (double.IsNaN(neededV))
+        {
+            return new(double.NaN, double.NaN, double.NaN, false, false);
+        }
+
+        var drives = neededV > 0 && motorA > 0;
         var motorW = drives ? motors * ((neededV * motorA) + extraW) : 0;
         var steady = source with
         {
@@ -71,13 +76,7 @@ public readonly record struct Bus(
 
         var open = FullyOn(steady, auxiliary, motors * motorA);
         var battery = auxiliary.CurrentA + (motors * motorA) + (auxiliary.PowerW / open);
-        return new(
-            open,
-            double.IsNaN(neededV * motorA) ? double.NaN : 1,
-            double.IsNaN(neededV) ? double.NaN : battery,
-            false,
-            power > steady.MaxPowerW
-        );
+        return new(open, 1, battery, false, power > steady.MaxPowerW);
     }
 
     /// <summary>

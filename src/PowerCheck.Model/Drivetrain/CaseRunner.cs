@@ -202,11 +202,17 @@ public static class CaseRunner
     }
 
     /// <summary>The point at which a motor turns a torque with the bridge fully on; at standstill when it cannot.</summary>
+    /// <remarks>Where the motor's resistance is not known, speed is not either, but the current of a torque is.</remarks>
     /// <param name="rig">The rig.</param>
     /// <param name="source">Pack and battery leads.</param>
     /// <param name="torqueNm">Shaft torque of one motor [N·m].</param>
     public static OperatingPoint FullThrottle(Rig rig, Source source, double torqueNm)
     {
+        if (double.IsNaN(rig.Motor.ResistanceOhm))
+        {
+            return Blind(rig, source, torqueNm);
+        }
+
         // With n motors on one source each sees n times its resistance; auxiliaries shift the open-circuit voltage.
         var loop = rig.Motor.ResistanceOhm + rig.LoopOhm;
         var n = rig.Vehicle.MotorCount;
@@ -233,6 +239,24 @@ public static class CaseRunner
         }
 
         return OperatingPoint.AtDuty(rig, source, 1, speed);
+    }
+
+    // Without a resistance the current that a torque needs is known all the same, friction at the highest speed included.
+    private static OperatingPoint Blind(Rig rig, Source source, double torqueNm)
+    {
+        var fastest = rig.Motor.SpeedAt(source.OpenCircuitV, rig.LoopOhm, torqueNm);
+        var current = rig.Motor.CurrentFor(torqueNm, Math.Max(0, fastest));
+        var battery = (rig.Vehicle.MotorCount * current) + rig.Auxiliary.CurrentA;
+        battery += rig.Auxiliary.PowerW / source.OpenCircuitV;
+        var bus = source.OpenCircuitV - (source.ResistanceOhm * battery);
+        return new(
+            current,
+            0,
+            double.NaN,
+            double.NaN,
+            new(bus, 1, battery, true, false),
+            current * current * rig.Controller.OnResistanceOhm
+        );
     }
 
     private static LoadCase Driven(Rig rig, LoadCaseName name, WheelLoad load, Obstacle? blind)

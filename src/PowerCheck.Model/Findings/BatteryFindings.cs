@@ -30,16 +30,19 @@ internal static class BatteryFindings
         var open = it.Rig.Battery.OpenCircuitV(charge);
         var cutoff = it.Rig.CutoffV;
         var room = open - cutoff;
+        var lowest = double.IsNaN(load.BusVoltageV)
+            ? open - (it.Rig.SourceAt(charge, climb).ResistanceOhm * it.MostBatteryA(load))
+            : load.BusVoltageV;
         return Make.Limit(
             BatteryCutoff,
             Say.Word(load.Name),
             climb
                 ? "Voltage at the controller creeping up the slope, half charged"
                 : "Voltage at the controller in a full-throttle punch, at the reserve",
-            load.BusVoltageV,
+            lowest,
             cutoff,
             Unit.Volt,
-            room <= 0 ? double.PositiveInfinity : (open - load.BusVoltageV) / room,
+            room <= 0 ? double.PositiveInfinity : (open - lowest) / room,
             climb ? double.NaN : it.Course.Judging.PunchS
         );
     }
@@ -53,7 +56,7 @@ internal static class BatteryFindings
                 BatteryContinuousRate,
                 "course",
                 "Battery current over the course, root mean square",
-                it.Result.Endurance.RmsBatteryCurrentA,
+                it.MostCourseBatteryA,
                 battery.ContinuousC * battery.OneCurrentA,
                 Unit.Ampere
             );

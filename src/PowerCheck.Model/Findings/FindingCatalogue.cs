@@ -58,7 +58,7 @@ public static class FindingCatalogue
         Effect.Performance,
         true,
         "Whether the controller knows where a brushless rotor stands at crawling speed: a sensor that both have, or a low-speed start and enough back-EMF.",
-        "0.3 V of back-EMF, assumed, or as given",
+        "back-EMF that the controller needs, assumed or as given",
         "the motor cogs and cannot be started or held under control on a slope",
         "practice"
     );
@@ -179,7 +179,7 @@ public static class FindingCatalogue
         Effect.Damage,
         true,
         "Mean winding temperature over the course and in each load case for as long as it is judged, against the insulation's class less the hot spot.",
-        "insulation class less 10 K for the hottest spot, or as given",
+        "insulation class less the hot spot",
         "the insulation chars and the winding shorts",
         "iec60085",
         "msl"
@@ -216,7 +216,7 @@ public static class FindingCatalogue
         Effect.Injury,
         false,
         "Case temperature at its peak over the course against the touch warning for bare metal.",
-        "ISO 13732-1 and ASTM C1055",
+        "touch warning for bare metal",
         "let it cool before you touch it",
         "iso13732"
     );
@@ -252,7 +252,7 @@ public static class FindingCatalogue
         Effect.Damage,
         false,
         "How long the winding lasts with the motor wedged at full throttle, cold.",
-        "insulation class less 10 K for the hottest spot, or as given",
+        "insulation class less the hot spot",
         "let go of the throttle before",
         "iec60085"
     );
@@ -372,7 +372,7 @@ public static class FindingCatalogue
         Effect.Performance,
         true,
         "Wheel torque of the climb against what full throttle gives at creep speed, reserve charge and a hot winding.",
-        "1.5 times the climb's for a sure climb, 1.0 for any, assumed",
+        "the climb's own torque, or with enough to spare; assumed",
         "it stalls on the slope when pack and motor are tired",
         "definition",
         "mjc"
@@ -385,7 +385,7 @@ public static class FindingCatalogue
         Effect.Performance,
         true,
         "Duty at level creep: how fine the throttle is.",
-        "0.03 to feel at all, 0.05 to feel well, assumed",
+        "what a thumb can feel, assumed",
         "the first step of the throttle is already too fast; gear lower or take a slower motor",
         "practice"
     );
@@ -397,7 +397,7 @@ public static class FindingCatalogue
         Effect.Performance,
         true,
         "Speed at which the rig creeps back on the slope at neutral.",
-        "assumed: slower counts as holding",
+        "slower counts as holding, assumed or as given",
         "it does not stand on the slope",
         "definition"
     );
@@ -433,7 +433,7 @@ public static class FindingCatalogue
         Effect.Performance,
         false,
         "Overall ratio against the usual range for crawling.",
-        "common practice, no source: 12 to 120",
+        "common practice, no source",
         "check whether all stages were counted",
         "practice"
     );
@@ -493,7 +493,7 @@ public static class FindingCatalogue
         Effect.Shutdown,
         true,
         "Voltage left for the receiver at the lowest bus voltage of punch, jam and climb.",
-        "assumed: a receiver resets under 4 V",
+        "where a receiver resets, assumed or as given",
         "a receiver that resets is a vehicle out of control",
         "practice"
     );
@@ -543,7 +543,7 @@ public static class FindingCatalogue
         Effect.Shutdown,
         true,
         "Battery current of course and punch against what the fuse carries.",
-        "rating for ever, 1.35 times the rating for seconds",
+        "its rating, more for seconds",
         "the fuse opens while driving",
         "iso8820"
     );

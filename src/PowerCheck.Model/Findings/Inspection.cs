@@ -21,4 +21,25 @@ public sealed record Inspection(
     DrivetrainReport Drivetrain,
     ReceiverSupplyReport ReceiverSupply,
     WiringReport Wiring
-);
+)
+{
+    /// <summary>
+    /// Battery current of a case or, where the duty is not known, the most that it can be [A]: that of the motors.
+    /// </summary>
+    /// <param name="load">The case.</param>
+    public double MostBatteryA(LoadCase load) =>
+        double.IsNaN(load.BatteryRmsCurrentA)
+            ? MostA(load.MotorRmsCurrentA)
+            : load.BatteryRmsCurrentA;
+
+    /// <summary>Root mean square battery current over the course or, where it is not known, the most that it can be [A].</summary>
+    public double MostCourseBatteryA =>
+        double.IsNaN(Result.Endurance.RmsBatteryCurrentA)
+            ? MostA(Result.Endurance.RmsMotorCurrentA)
+            : Result.Endurance.RmsBatteryCurrentA;
+
+    private double MostA(double motorA) =>
+        (Rig.Vehicle.MotorCount * motorA)
+        + Rig.Auxiliary.CurrentA
+        + (Rig.Auxiliary.PowerW / Rig.CutoffV);
+}

@@ -88,7 +88,7 @@ internal static class SupplyFindings
     private static IEnumerable<Finding> Leads(Inspection it)
     {
         var climb = it.Cases[LoadCaseName.Climb];
-        var battery = Math.Max(it.Result.Endurance.RmsBatteryCurrentA, climb.BatteryRmsCurrentA);
+        var battery = Math.Max(it.MostCourseBatteryA, it.MostBatteryA(climb));
         var motor = Math.Max(it.Result.Endurance.RmsMotorCurrentA, climb.MotorRmsCurrentA);
         yield return Make.Limit(
             WiringBatteryLead,
@@ -131,7 +131,7 @@ internal static class SupplyFindings
             WiringFuseCarries,
             "course",
             "Battery current over the course in the fuse, root mean square",
-            it.Result.Endurance.RmsBatteryCurrentA,
+            it.MostCourseBatteryA,
             fuse,
             Unit.Ampere
         );

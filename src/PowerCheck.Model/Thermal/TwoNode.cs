@@ -90,7 +90,8 @@ public readonly struct TwoNode
     public HeatMap Over(double seconds)
     {
         var gap = Slow - fast;
-        var eSlow = Math.Exp(Slow * seconds);
+        // Runaway is cut off far above any limit, so that nothing overflows.
+        var eSlow = Math.Exp(Math.Min(Slow * seconds, 100));
         var eFast = Math.Exp(fast * seconds);
         var gSlow = Growth(Slow, seconds, eSlow);
         var gFast = Growth(fast, seconds, eFast);
@@ -139,7 +140,17 @@ public readonly struct TwoNode
         {
             if (Above(to) >= 0)
             {
-                return Brent.FindRoot(Above, from, to, 1e-9, 200);
+                try
+                {
+                    return Brent.FindRoot(Above, from, to, 1e-9, 200);
+                }
+                catch (Exception)
+                {
+                    System.Console.WriteLine(
+                        $"DBG {start} w {windingWeight} lim {limitC} from {from} to {to} {Above(from)} {Above(to)} slow {Slow} fast {fast} turn {turn} mid {Above((from + to) / 2)}"
+                    );
+                    throw;
+                }
             }
 
             from = to;
@@ -254,5 +265,7 @@ public static class MotorTemperatureReadings
     /// <param name="x">The temperatures.</param>
     /// <param name="windingWeight">Weight of the winding, 0 to 1; the case has the rest.</param>
     public static double Weighted(this MotorTemperature x, double windingWeight) =>
-        (windingWeight * x.WindingC) + ((1 - windingWeight) * x.CaseC);
+        double.IsInfinity(x.WindingC)
+            ? x.WindingC
+            : (windingWeight * x.WindingC) + ((1 - windingWeight) * x.CaseC);
 }
