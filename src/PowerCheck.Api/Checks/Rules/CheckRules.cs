@@ -1,0 +1,20 @@
+using PowerCheck.Api.Checks.Requests;
+using PowerCheck.Api.Door;
+
+namespace PowerCheck.Api.Checks.Rules;
+
+/// <summary>What ties the members of a check together, beyond the range of each.</summary>
+internal static class CheckRules
+{
+    /// <summary>Notes every rule that the request breaks.</summary>
+    public static void Apply(CheckRequest request, Faults faults)
+    {
+        var root = new Place(faults, "");
+        MotorRules.Apply(request.Motor, root.In("motor"));
+        ControllerRules.Apply(request.Controller, root.In("controller"));
+        BatteryRules.Apply(request.Battery, root.In("battery"));
+        VehicleRules.Apply(request.Vehicle, root.In("vehicle"));
+        CourseRules.Apply(request.Course, root.In("course"));
+        AccessoryRules.Apply(request.Accessories ?? [], root);
+    }
+}

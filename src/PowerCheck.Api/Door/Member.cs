@@ -1,0 +1,20 @@
+using System.Reflection;
+using System.Text.Json;
+
+namespace PowerCheck.Api.Door;
+
+/// <summary>A member of a request object: how it is called, and how its value is read.</summary>
+internal abstract class Member(PropertyInfo property)
+{
+    /// <summary>Its name in JSON.</summary>
+    public string Name { get; } = JsonNamingPolicy.CamelCase.ConvertName(property.Name);
+
+    /// <summary>Whether it must be given.</summary>
+    public bool Required { get; } = property.GetCustomAttribute<MustAttribute>() is not null;
+
+    /// <summary>What it should be, in words that finish "must be …".</summary>
+    public abstract string Wanted { get; }
+
+    /// <summary>Reads the value in hand into its owner, or notes what is wrong with it.</summary>
+    public abstract void Read(ref Walk walk, object owner);
+}
