@@ -1,3 +1,48 @@
+using PowerCheck.Api.Checks;
+using PowerCheck.Api.Documents;
+using PowerCheck.Api.Door;
+using PowerCheck.Api.Findings;
+using PowerCheck.Api.Health;
+using PowerCheck.Api.Pipeline;
+using PowerCheck.Api.Problems;
+using PowerCheck.Api.Safety;
+using PowerCheck.Api.Sources;
+
+if (Probe.Address(args) is { } address)
+{
+    return await Probe.Run(address);
+}
+
 var builder = WebApplication.CreateBuilder(args);
+builder.AddRequestLogs();
+builder.WebHost.ConfigureKestrel(kestrel =>
+    kestrel.Limits.MaxRequestBodySize = BodyReader.MostBytes
+);
+builder.Services.ConfigureHttpJsonOptions(json => JsonForm.Set(json.SerializerOptions));
+builder.Services.AddProblems();
+builder.Services.AddDocument();
+builder.Services.AddSingleton<QueryDoor>();
+builder.Services.AddSingleton<CheckDoor>();
+
 var app = builder.Build();
-app.Run();
+app.UseMiddleware<TraceHeaders>();
+app.UseRequestLogs();
+app.UseMiddleware<HeadAsGet>();
+app.UseProblems();
+app.UseDocumentPage();
+app.UseRouting();
+app.UseMiddleware<AnswerGuard>();
+
+app.MapChecks();
+app.MapSources();
+app.MapFindings();
+app.MapProblems();
+app.MapBatterySafety();
+app.MapHealth();
+app.MapDocument();
+
+await app.RunAsync();
+return 0;
+
+/// <summary>The host; public so that tests can start it.</summary>
+public partial class Program;

@@ -25,6 +25,8 @@ internal static class BatteryMapper
             LastingResistanceFactor = battery.LastingResistanceFactor,
             ResistanceTemperatureConstantK = battery.ResistanceTemperatureConstantK,
             PackToAmbientKPerW = battery.PackToAmbientKPerW,
+            PeukertExponent = battery.PeukertExponent,
+            RatedS = Unit.Hour.Of(battery.RatedHours),
             ReserveShare = battery.ReserveShare,
             MaxTemperatureC = battery.MaxTemperatureC,
         };

@@ -55,7 +55,6 @@ internal static class MotorMapper
             CopperJPerK = motor.Thermal?.CopperJPerK,
         };
 
-    // A point without a voltage was taken at the pack's nominal one, which the model knows: NaN stands for it.
     private static NoLoadPoint NoLoadPoint(NoLoadPointRequest point) =>
-        new(point.VoltageV ?? double.NaN, point.CurrentA!.Value);
+        new(point.VoltageV, point.CurrentA!.Value);
 }

@@ -75,6 +75,14 @@ public sealed class BatteryRequest
     [Figure(nameof(Unit.One), 0, 0.9, 0.2)]
     public double? ReserveShare { get; set; }
 
+    /// <summary>Peukert's exponent: how the capacity shrinks with the current.</summary>
+    [Figure(nameof(Unit.One), 1, 2, 1.02)]
+    public double? PeukertExponent { get; set; }
+
+    /// <summary>Time of discharge in which the capacity was rated.</summary>
+    [Figure(nameof(Unit.Hour), 0.05, 100, 5)]
+    public double? RatedHours { get; set; }
+
     /// <summary>Highest temperature of the cells.</summary>
     [Figure(nameof(Unit.Celsius), 20, 150, 60)]
     public double? MaxTemperatureC { get; set; }

@@ -41,9 +41,9 @@ internal readonly struct Place(Faults faults, string path)
         if (high < low)
         {
             Conflict(
-                upper,
-                $"{Path(upper)} is {high} and must not be under {Path(lower)}, which is {low}.",
-                lower
+                lower,
+                $"{Path(lower)} is {low} and must not be above {Path(upper)}, which is {high}.",
+                upper
             );
         }
     }

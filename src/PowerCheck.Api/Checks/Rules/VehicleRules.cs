@@ -51,7 +51,10 @@ internal static class VehicleRules
         var inner = place.In(member);
         if (pitch is { Diametral: not null, ModuleMm: not null })
         {
-            inner.NotBoth("moduleMm", given: true, "diametral", otherGiven: true);
+            inner.Conflict(
+                $"{place.Path(member)} is given in two ways. Give either diametral or moduleMm.",
+                ["diametral", "moduleMm"]
+            );
         }
         else if (pitch is { Diametral: null, ModuleMm: null } && !place.Broken(member))
         {

@@ -1,0 +1,61 @@
+using PowerCheck.Api.Door;
+using PowerCheck.Api.Safety;
+using PowerCheck.Model.Findings;
+
+namespace PowerCheck.Api.Checks.Answers;
+
+/// <summary>What the check found. A figure that could not be computed is absent, and a finding says why.</summary>
+public sealed class CheckAnswer
+{
+    /// <summary>The id of the request.</summary>
+    [Text(120, "rig-7")]
+    public string? Id { get; init; }
+
+    /// <summary>The model that computed it.</summary>
+    public required ModelAnswer Model { get; init; }
+
+    /// <summary>Whether the parts work together.</summary>
+    [Word<Verdict>("suitable")]
+    public required string Verdict { get; init; }
+
+    /// <summary>The deciding figure and the condition in one plain sentence.</summary>
+    [Text(600, "All judged limits hold; the closest is the winding temperature.")]
+    public required string Summary { get; init; }
+
+    /// <summary>Limits held against figures: the deciding one first, then by outcome. Those that hold without a caution only with findings=all.</summary>
+    [Items(200)]
+    public required IReadOnlyList<FindingAnswer> Findings { get; init; }
+
+    /// <summary>The load cases by name.</summary>
+    public required LoadCasesAnswer LoadCases { get; init; }
+
+    /// <summary>How warm each part gets.</summary>
+    public required TemperaturesAnswer Temperatures { get; init; }
+
+    /// <summary>How long the pack lasts on the course.</summary>
+    public required EnduranceAnswer Endurance { get; init; }
+
+    /// <summary>What the receiver supply has to give.</summary>
+    public required ReceiverSupplyAnswer ReceiverSupply { get; init; }
+
+    /// <summary>What the gearing makes of the motor.</summary>
+    public required DrivetrainAnswer Drivetrain { get; init; }
+
+    /// <summary>What the leads add and what they stand.</summary>
+    public required WiringAnswer Wiring { get; init; }
+
+    /// <summary>What was filled in for what the request left out.</summary>
+    [Items(300)]
+    public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
+
+    /// <summary>Cautions about batteries, those that matter for this rig first.</summary>
+    public required BatterySafety BatterySafety { get; init; }
+}
+
+/// <summary>The model behind an answer.</summary>
+public sealed class ModelAnswer
+{
+    /// <summary>Raised whenever the same request could get another figure or verdict.</summary>
+    [Text(20, "1.0.0")]
+    public required string Version { get; init; }
+}

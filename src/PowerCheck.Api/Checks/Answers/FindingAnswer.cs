@@ -1,0 +1,85 @@
+using PowerCheck.Api.Door;
+using PowerCheck.Model.Findings;
+
+namespace PowerCheck.Api.Checks.Answers;
+
+/// <summary>One limit held against one figure, and what came of it.</summary>
+public sealed class FindingAnswer
+{
+    /// <summary>What was held against what: part and limit. /v1/findings explains every code; more may come.</summary>
+    [Text(60, "controller.heat")]
+    public required string Code { get; init; }
+
+    /// <summary>What came of it. The verdict follows from the outcomes alone.</summary>
+    [Word<Outcome>("holds")]
+    public required string Outcome { get; init; }
+
+    /// <summary>What may happen to people (ANSI Z535 words).</summary>
+    [Word<Severity>("notice")]
+    public required string Severity { get; init; }
+
+    /// <summary>What a passed limit leads to: fire, injury, damage, shutdown or performance.</summary>
+    [Text(20, "damage")]
+    public required string Effect { get; init; }
+
+    /// <summary>Whether this finding decides the verdict.</summary>
+    [Flag(false)]
+    public required bool Decides { get; init; }
+
+    /// <summary>The part that it is about.</summary>
+    [Text(30, "controller")]
+    public required string Part { get; init; }
+
+    /// <summary>The load case, where one is meant.</summary>
+    [Text(20, "climb")]
+    public string? LoadCase { get; init; }
+
+    /// <summary>The computed figure.</summary>
+    [Figure(nameof(Model.Units.Unit.One), -1e9, 1e9, 0.42)]
+    public double? Estimate { get; init; }
+
+    /// <summary>The limit.</summary>
+    [Figure(nameof(Model.Units.Unit.One), -1e9, 1e9, 1)]
+    public double? Limit { get; init; }
+
+    /// <summary>The unit of estimate and limit; absent for plain numbers.</summary>
+    [Text(10, "A")]
+    public string? Unit { get; init; }
+
+    /// <summary>For how long it is judged, or the time that the message speaks of.</summary>
+    [Figure(nameof(Model.Units.Unit.Second), 0, 1e9, 60)]
+    public double? Seconds { get; init; }
+
+    /// <summary>What was computed, the limit, and what it means, in plain words.</summary>
+    [Text(1000, "The controller reaches 42 % of its thermal rating within 60 s of climbing.")]
+    public required string Message { get; init; }
+
+    /// <summary>Figures that would decide an unknown outcome.</summary>
+    [Items(20)]
+    public IReadOnlyList<NeedAnswer>? Needs { get; init; }
+
+    /// <summary>Keys of the sources it rests on; /v1/sources explains them.</summary>
+    [Items(20)]
+    [Text(20, "iec60149")]
+    public required IReadOnlyList<string> Sources { get; init; }
+}
+
+/// <summary>A figure that would decide an unknown outcome.</summary>
+public sealed class NeedAnswer
+{
+    /// <summary>The member that gives it.</summary>
+    [Text(100, "motor.resistanceMilliohm")]
+    public required string Path { get; init; }
+
+    /// <summary>The value at which the outcome turns; absent when it does not turn on this figure alone.</summary>
+    [Figure(nameof(Model.Units.Unit.One), -1e9, 1e9, 19)]
+    public double? Threshold { get; init; }
+
+    /// <summary>The unit of the threshold; absent for plain numbers.</summary>
+    [Text(10, "mΩ")]
+    public string? Unit { get; init; }
+
+    /// <summary>True when the limit holds below the threshold, false when above; absent without a threshold.</summary>
+    [Flag(true)]
+    public bool? HoldsBelow { get; init; }
+}

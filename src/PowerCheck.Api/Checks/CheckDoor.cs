@@ -1,0 +1,44 @@
+using PowerCheck.Api.Checks.Requests;
+using PowerCheck.Api.Checks.Rules;
+using PowerCheck.Api.Door;
+using PowerCheck.Api.Problems;
+
+namespace PowerCheck.Api.Checks;
+
+/// <summary>Reads everything that a call for a check says, and finds everything wrong with it.</summary>
+internal sealed class CheckDoor(QueryDoor queries)
+{
+    private const string Findings = "findings";
+    private static readonly string[] Options = [Findings];
+    private static readonly string[] FindingsWords = ["all"];
+
+    /// <summary>Reads body and query parameters.</summary>
+    public CheckCall Read(ReadOnlySpan<byte> body, IQueryCollection query)
+    {
+        var faults = new Faults();
+        queries.RefuseUnknown(query, Options, faults);
+        var all = QueryDoor.Word(query, Findings, FindingsWords, faults) is not null;
+        var (request, malformed) = RequestReader.Read<CheckRequest>(body, faults);
+        if (malformed is not null)
+        {
+            return new(new(), all, ProblemOf.Reading(malformed));
+        }
+
+        if (request is not null)
+        {
+            CheckRules.Apply(request, faults);
+        }
+
+        return new(request ?? new(), all, faults.None ? null : ProblemOf.Request(faults));
+    }
+}
+
+/// <summary>A call for a check.</summary>
+/// <param name="Request">The rig, as far as it was right.</param>
+/// <param name="AllFindings">Whether those that hold without a caution are wanted too.</param>
+/// <param name="Problem">What is wrong with the call; null when nothing is.</param>
+internal readonly record struct CheckCall(
+    CheckRequest Request,
+    bool AllFindings,
+    ProblemResult? Problem
+);

@@ -1,0 +1,59 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using PowerCheck.Api.Checks.Answers;
+using PowerCheck.Api.Checks.Mapping;
+using PowerCheck.Api.Checks.Requests;
+using PowerCheck.Api.Checks.Writing;
+using PowerCheck.Api.Door;
+using PowerCheck.Api.Pipeline;
+using PowerCheck.Api.Problems;
+using PowerCheck.Model.Checks;
+
+namespace PowerCheck.Api.Checks;
+
+/// <summary>The main job: check a rig.</summary>
+internal static class ChecksEndpoint
+{
+    public static void MapChecks(this IEndpointRouteBuilder routes) =>
+        routes
+            .MapPost("/v1/checks", Post)
+            .WithName("checkRig")
+            .WithTags("Checks")
+            .WithSummary("Check a rig")
+            .WithDescription(
+                "Computes whether motor, speed controller, pack and gearing work together, and says why. A rig that would burn is an answer with findings, not a problem."
+            )
+            .Accepts<CheckRequest>("application/json")
+            .Answers(Caching.None, ownQuery: true)
+            .ProducesProblems(
+                StatusCodes.Status400BadRequest,
+                StatusCodes.Status413PayloadTooLarge,
+                StatusCodes.Status415UnsupportedMediaType
+            );
+
+    private static async Task<Results<Ok<CheckAnswer>, ProblemResult>> Post(
+        HttpContext context,
+        CheckDoor door
+    )
+    {
+        if (!BodyForm.Readable(context.Request))
+        {
+            return ProblemOf.MediaType();
+        }
+
+        using var body = await BodyReader.Read(context.Request, context.RequestAborted);
+        if (body is null)
+        {
+            return ProblemOf.Size();
+        }
+
+        var call = door.Read(body.Bytes, context.Request.Query);
+        return call.Problem is { } problem ? problem : TypedResults.Ok(Answer(call));
+    }
+
+    private static CheckAnswer Answer(CheckCall call) =>
+        AnswerWriter.Write(
+            call.Request.Id,
+            Check.Run(RigMapper.Map(call.Request)),
+            call.AllFindings
+        );
+}

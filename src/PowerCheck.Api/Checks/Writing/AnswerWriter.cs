@@ -1,0 +1,32 @@
+using PowerCheck.Api.Checks.Answers;
+using PowerCheck.Api.Safety;
+using PowerCheck.Model.Assumptions;
+using PowerCheck.Model.Checks;
+
+namespace PowerCheck.Api.Checks.Writing;
+
+/// <summary>Writes what the check found as the answer that is sent.</summary>
+internal static class AnswerWriter
+{
+    /// <summary>The answer.</summary>
+    /// <param name="id">The id of the request.</param>
+    /// <param name="result">What the check found.</param>
+    /// <param name="allFindings">Whether those that hold without a caution are listed too.</param>
+    public static CheckAnswer Write(string? id, CheckResult result, bool allFindings) =>
+        new()
+        {
+            Id = id,
+            Model = new() { Version = ModelVersion.Current },
+            Verdict = Words.Of(result.Verdict),
+            Summary = result.Summary,
+            Findings = FindingWriter.Write(result.Findings, allFindings),
+            LoadCases = LoadCaseWriter.Write(result.LoadCases),
+            Temperatures = TemperatureWriter.Write(result.Temperatures),
+            Endurance = ReportWriter.Write(result.Endurance),
+            ReceiverSupply = ReportWriter.Write(result.ReceiverSupply),
+            Drivetrain = ReportWriter.Write(result.Drivetrain),
+            Wiring = ReportWriter.Write(result.Wiring),
+            Assumptions = [.. result.Assumptions.Select(AssumptionWriter.Write)],
+            BatterySafety = SafetyBlock.For(result.Findings),
+        };
+}

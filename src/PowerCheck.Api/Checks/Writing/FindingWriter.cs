@@ -1,0 +1,47 @@
+using PowerCheck.Api.Checks.Answers;
+using PowerCheck.Model.Assumptions;
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Findings;
+
+namespace PowerCheck.Api.Checks.Writing;
+
+/// <summary>Writes findings.</summary>
+internal static class FindingWriter
+{
+    public static IReadOnlyList<FindingAnswer> Write(IReadOnlyList<Finding> findings, bool all) =>
+        [.. findings.Where(finding => all || Tells(finding)).Select(Write)];
+
+    private static bool Tells(Finding finding) =>
+        finding.Outcome != Outcome.Holds || finding.Caution;
+
+    private static FindingAnswer Write(Finding finding) =>
+        new()
+        {
+            Code = finding.Kind.Code,
+            Outcome = Words.Of(finding.Outcome),
+            Severity = Words.Of(finding.Kind.Severity),
+            Effect = Words.Of(finding.Kind.Effect),
+            Decides = finding.Decides,
+            Part = finding.Kind.Part,
+            LoadCase = finding.LoadCase is { } name ? Words.Of<LoadCaseName>(name) : null,
+            Estimate = Shown.Figure(finding.Estimate, finding.Unit),
+            Limit = Shown.Figure(finding.Limit, finding.Unit),
+            Unit = Shown.Symbol(finding.Unit),
+            Seconds = Shown.Figure(finding.DurationS),
+            Message = finding.Message,
+            Needs = finding.Needs.Count == 0 ? null : [.. finding.Needs.Select(Write)],
+            Sources = finding.Kind.Sources,
+        };
+
+    private static NeedAnswer Write(Need need)
+    {
+        var threshold = Shown.Figure(need.Threshold, need.Unit);
+        return new()
+        {
+            Path = need.Path,
+            Threshold = threshold,
+            Unit = Shown.Symbol(need.Unit),
+            HoldsBelow = threshold is null ? null : need.HoldsBelow,
+        };
+    }
+}

@@ -1,0 +1,35 @@
+using PowerCheck.Model.Units;
+
+namespace PowerCheck.Api.Checks.Writing;
+
+/// <summary>Turns the model's figures into those that are shown.</summary>
+internal static class Shown
+{
+    private const int Digits = 6;
+
+    /// <summary>A plain figure or one whose unit is SI, to six significant digits; null when it is not finite.</summary>
+    public static double? Figure(double figure) => double.IsFinite(figure) ? Rounded(figure) : null;
+
+    /// <summary>An SI figure in a unit, to six significant digits; null when it is not finite.</summary>
+    public static double? Figure(double si, Unit unit) => Figure(unit.FromSi(si));
+
+    /// <summary>A unit's symbol; null for plain numbers.</summary>
+    public static string? Symbol(Unit unit) => unit.Symbol.Length == 0 ? null : unit.Symbol;
+
+    private static double Rounded(double figure)
+    {
+        if (figure == 0)
+        {
+            return 0;
+        }
+
+        var places = Digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(figure)));
+        // Powers of ten up to 22 are exact, so that the quotient is the double closest to the decimal.
+        return places switch
+        {
+            > 22 => 0,
+            >= 0 => Math.Round(figure * Math.Pow(10, places)) / Math.Pow(10, places),
+            _ => Math.Round(figure / Math.Pow(10, -places)) * Math.Pow(10, -places),
+        };
+    }
+}

@@ -1,0 +1,77 @@
+using System.Text.Json.Nodes;
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.OpenApi;
+using PowerCheck.Api.Checks;
+using PowerCheck.Api.Problems;
+
+namespace PowerCheck.Api.Documents;
+
+/// <summary>Says of every operation what the framework cannot read from its handler.</summary>
+internal sealed class OperationTexts : IOpenApiOperationTransformer
+{
+    public Task TransformAsync(
+        OpenApiOperation operation,
+        OpenApiOperationTransformerContext context,
+        CancellationToken cancellationToken
+    )
+    {
+        Statuses(operation);
+        switch (operation.OperationId)
+        {
+            case "checkRig":
+                Check(operation);
+                break;
+            case "getProblem":
+                Slug(operation);
+                break;
+            default:
+                break;
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private static void Statuses(OpenApiOperation operation)
+    {
+        foreach (var (status, response) in operation.Responses ?? [])
+        {
+            response.Description =
+                status == "200"
+                    ? operation.Summary ?? "The answer."
+                    : ProblemKinds.Of(int.Parse(status)).Title + ".";
+        }
+    }
+
+    private static void Check(OpenApiOperation operation)
+    {
+        (operation.Parameters ??= []).Add(
+            new OpenApiParameter
+            {
+                Name = "findings",
+                In = ParameterLocation.Query,
+                Description = "all: list the findings that hold without a caution too.",
+                Schema = new OpenApiSchema
+                {
+                    Type = JsonSchemaType.String,
+                    Enum = [JsonValue.Create("all")],
+                },
+                Example = JsonValue.Create("all"),
+            }
+        );
+        if (operation.RequestBody is OpenApiRequestBody body)
+        {
+            body.Required = true;
+            body.Description = "The rig.";
+            body.Content!["application/json"].Example = JsonNode.Parse(ExampleRig.Json);
+        }
+    }
+
+    private static void Slug(OpenApiOperation operation)
+    {
+        if (operation.Parameters is [OpenApiParameter slug, ..])
+        {
+            slug.Description = "Short name of the kind.";
+            slug.Example = JsonValue.Create(ProblemKinds.Invalid.Slug);
+        }
+    }
+}

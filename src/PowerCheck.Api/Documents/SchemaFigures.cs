@@ -1,0 +1,59 @@
+using System.Reflection;
+using System.Text.Json;
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.OpenApi;
+using PowerCheck.Api.Door;
+
+namespace PowerCheck.Api.Documents;
+
+/// <summary>Writes units, ranges, words and examples into the schemas, from the attributes that the door reads too.</summary>
+internal sealed class SchemaFigures : IOpenApiDocumentTransformer
+{
+    private const string Requests = "PowerCheck.Api.Checks.Requests";
+
+    private static readonly Dictionary<string, Type> Types = typeof(SchemaFigures)
+        .Assembly.GetExportedTypes()
+        .Where(type => type is { IsClass: true, IsGenericType: false })
+        .ToDictionary(type => type.Name, StringComparer.Ordinal);
+
+    public Task TransformAsync(
+        OpenApiDocument document,
+        OpenApiDocumentTransformerContext context,
+        CancellationToken cancellationToken
+    )
+    {
+        foreach (
+            var (name, schema) in document.Components?.Schemas
+                ?? new Dictionary<string, IOpenApiSchema>()
+        )
+        {
+            if (schema is OpenApiSchema written && Types.TryGetValue(name, out var type))
+            {
+                Describe(written, type);
+            }
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private static void Describe(OpenApiSchema schema, Type type)
+    {
+        foreach (var property in type.GetProperties())
+        {
+            var member = JsonNamingPolicy.CamelCase.ConvertName(property.Name);
+            if (schema.Properties?.TryGetValue(member, out var value) is true)
+            {
+                schema.Properties[member] = MemberSchema.Of(value, property);
+            }
+        }
+
+        if (type.Namespace == Requests)
+        {
+            schema.AdditionalPropertiesAllowed = false;
+            schema.Required = type.GetProperties()
+                .Where(property => property.GetCustomAttribute<MustAttribute>() is not null)
+                .Select(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name))
+                .ToHashSet(StringComparer.Ordinal);
+        }
+    }
+}

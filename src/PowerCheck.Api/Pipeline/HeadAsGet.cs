@@ -1,0 +1,43 @@
+namespace PowerCheck.Api.Pipeline;
+
+/// <summary>Answers HEAD wherever GET is answered: the same headers without the body.</summary>
+internal sealed class HeadAsGet(RequestDelegate next)
+{
+    /// <summary>Runs a HEAD request as a GET whose body goes nowhere.</summary>
+    public async Task InvokeAsync(HttpContext context)
+    {
+        context.Response.OnStarting(AllowHead, context.Response);
+        if (!HttpMethods.IsHead(context.Request.Method))
+        {
+            await next(context);
+            return;
+        }
+
+        var body = context.Response.Body;
+        context.Request.Method = HttpMethods.Get;
+        context.Response.Body = Stream.Null;
+        try
+        {
+            await next(context);
+        }
+        finally
+        {
+            context.Request.Method = HttpMethods.Head;
+            context.Response.Body = body;
+        }
+    }
+
+    private static Task AllowHead(object state)
+    {
+        var headers = ((HttpResponse)state).Headers;
+        if (headers.Allow.ToString() is { Length: > 0 } allow && Lists(allow, HttpMethods.Get))
+        {
+            headers.Allow = Lists(allow, HttpMethods.Head) ? allow : $"{allow}, HEAD";
+        }
+
+        return Task.CompletedTask;
+    }
+
+    private static bool Lists(string allow, string method) =>
+        allow.Split(',', StringSplitOptions.TrimEntries).Contains(method, StringComparer.Ordinal);
+}

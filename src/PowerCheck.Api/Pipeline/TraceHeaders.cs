@@ -1,0 +1,29 @@
+using System.Diagnostics;
+using PowerCheck.Api.Safety;
+
+namespace PowerCheck.Api.Pipeline;
+
+/// <summary>Gives every answer its trace id and the address of the battery cautions.</summary>
+internal sealed class TraceHeaders(RequestDelegate next)
+{
+    private const string Link = $"<{SafetyBlock.Address}>; rel=\"describedby\"";
+
+    /// <summary>Sets the trace id, and the headers as the answer starts, whatever happens in between.</summary>
+    public Task InvokeAsync(HttpContext context)
+    {
+        context.TraceIdentifier =
+            Activity.Current?.TraceId.ToHexString() ?? ActivityTraceId.CreateRandom().ToHexString();
+        context.Response.OnStarting(SetHeaders, context);
+        return next(context);
+    }
+
+    private static Task SetHeaders(object state)
+    {
+        var context = (HttpContext)state;
+        var headers = context.Response.Headers;
+        headers["X-Trace-Id"] = context.TraceIdentifier;
+        headers.Append("Link", Link);
+        headers.XContentTypeOptions = "nosniff";
+        return Task.CompletedTask;
+    }
+}

@@ -1,0 +1,65 @@
+using PowerCheck.Api.Door;
+using PowerCheck.Api.Pipeline;
+using PowerCheck.Api.Safety;
+
+namespace PowerCheck.Api.Problems;
+
+/// <summary>A problem as an answer.</summary>
+internal sealed class ProblemResult(ProblemKind kind, string detail) : IResult
+{
+    private const string MediaType = "application/problem+json";
+
+    /// <summary>Where the body stopped being JSON.</summary>
+    public Malformed? Malformed { get; init; }
+
+    /// <summary>What is wrong with the request.</summary>
+    public Faults? Faults { get; init; }
+
+    /// <summary>The media types that would do.</summary>
+    public IReadOnlyList<string>? Forms { get; init; }
+
+    /// <inheritdoc/>
+    public Task ExecuteAsync(HttpContext httpContext)
+    {
+        var response = httpContext.Response;
+        response.StatusCode = kind.Status;
+        response.Headers.CacheControl = Caching.None;
+        return response.WriteAsJsonAsync(
+            Problem(httpContext),
+            JsonForm.Options,
+            MediaType,
+            httpContext.RequestAborted
+        );
+    }
+
+    private Problem Problem(HttpContext context) =>
+        new()
+        {
+            Type = kind.Type,
+            Title = kind.Title,
+            Status = kind.Status,
+            Detail = detail,
+            Instance = context.Request.Path.ToUriComponent(),
+            TraceId = context.TraceIdentifier,
+            Line = Malformed?.Line,
+            Column = Malformed?.Column,
+            Forms = Forms,
+            Errors = Faults?.All.Select(Error).ToArray(),
+            ErrorsTruncated = Faults is { Truncated: true } ? true : null,
+            BatterySafety = SafetyBlock.Plain,
+        };
+
+    private static ProblemError Error(Fault fault) =>
+        new()
+        {
+            Path = fault.Path,
+            Code = fault.Code,
+            Message = fault.Message,
+            Given = fault.Given,
+            Minimum = fault.Minimum,
+            Maximum = fault.Maximum,
+            Allowed = fault.Allowed,
+            Nearest = fault.Nearest,
+            Related = fault.Related,
+        };
+}
