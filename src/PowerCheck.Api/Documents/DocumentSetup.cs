@@ -1,4 +1,3 @@
-using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using PowerCheck.Api.Pipeline;
 

@@ -45,7 +45,7 @@ internal static class MemberSchema
         var real = choices.OfType<OpenApiSchemaReference>().First();
         return new OpenApiSchemaReference(real.Reference.Id!, null)
         {
-            Description = choice.Description,
+            Description = choice.Description ?? real.Reference.Description,
         };
     }
 
@@ -59,16 +59,16 @@ internal static class MemberSchema
         {
             member.Type = JsonSchemaType.String;
             member.Enum = [.. words.Allowed.Select(word => JsonValue.Create(word))];
-            member.Example = JsonValue.Create(words.Example);
+            member.Examples = [JsonValue.Create(words.Example)];
         }
         else if (property.GetCustomAttribute<TextAttribute>() is { } text)
         {
             member.MaxLength = text.Maximum;
-            member.Example = JsonValue.Create(text.Example);
+            member.Examples = [JsonValue.Create(text.Example)];
         }
         else if (property.GetCustomAttribute<FlagAttribute>() is { } flag)
         {
-            member.Example = JsonValue.Create(flag.Example);
+            member.Examples = [JsonValue.Create(flag.Example)];
         }
     }
 
@@ -76,7 +76,7 @@ internal static class MemberSchema
     {
         member.Minimum = figure.Minimum.ToString("R", CultureInfo.InvariantCulture);
         member.Maximum = figure.Maximum.ToString("R", CultureInfo.InvariantCulture);
-        member.Example = JsonValue.Create(figure.Example);
+        member.Examples = [JsonValue.Create(figure.Example)];
         (member.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal))[
             "x-unit"
         ] = new JsonNodeExtension(

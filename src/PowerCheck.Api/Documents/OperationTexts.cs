@@ -33,13 +33,16 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
 
     private static void Statuses(OpenApiOperation operation)
     {
-        foreach (var (status, response) in operation.Responses ?? [])
+        var sorted = new OpenApiResponses();
+        foreach (var (status, response) in (operation.Responses ?? []).OrderBy(pair => pair.Key))
         {
-            response.Description =
-                status == "200"
-                    ? operation.Summary ?? "The answer."
-                    : ProblemKinds.Of(int.Parse(status)).Title + ".";
+            response.Description = string.Equals(status, "200", StringComparison.Ordinal)
+                ? "The answer."
+                : ProblemKinds.Of(int.Parse(status)).Title + ".";
+            sorted[status] = response;
         }
+
+        operation.Responses = sorted;
     }
 
     private static void Check(OpenApiOperation operation)

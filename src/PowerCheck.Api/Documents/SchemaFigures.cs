@@ -22,10 +22,7 @@ internal sealed class SchemaFigures : IOpenApiDocumentTransformer
         CancellationToken cancellationToken
     )
     {
-        foreach (
-            var (name, schema) in document.Components?.Schemas
-                ?? new Dictionary<string, IOpenApiSchema>()
-        )
+        foreach (var (name, schema) in document.Components?.Schemas?.AsEnumerable() ?? [])
         {
             if (schema is OpenApiSchema written && Types.TryGetValue(name, out var type))
             {
@@ -47,7 +44,7 @@ internal sealed class SchemaFigures : IOpenApiDocumentTransformer
             }
         }
 
-        if (type.Namespace == Requests)
+        if (string.Equals(type.Namespace, Requests, StringComparison.Ordinal))
         {
             schema.AdditionalPropertiesAllowed = false;
             schema.Required = type.GetProperties()

@@ -27,12 +27,21 @@ internal sealed class HeadAsGet(RequestDelegate next)
         }
     }
 
+    /// <summary>The methods that an address answers, HEAD among them where GET is.</summary>
+    public static string Allowed(IHeaderDictionary headers)
+    {
+        var allow = headers.Allow.ToString();
+        return Lists(allow, HttpMethods.Get) && !Lists(allow, HttpMethods.Head)
+            ? $"{allow}, {HttpMethods.Head}"
+            : allow;
+    }
+
     private static Task AllowHead(object state)
     {
         var headers = ((HttpResponse)state).Headers;
-        if (headers.Allow.ToString() is { Length: > 0 } allow && Lists(allow, HttpMethods.Get))
+        if (headers.Allow.Count > 0)
         {
-            headers.Allow = Lists(allow, HttpMethods.Head) ? allow : $"{allow}, HEAD";
+            headers.Allow = Allowed(headers);
         }
 
         return Task.CompletedTask;

@@ -18,7 +18,10 @@ internal static class Logging
 
     public static void UseRequestLogs(this IApplicationBuilder app) =>
         app.UseSerilogRequestLogging(options =>
+        {
+            // The host's own logger: several hosts may live in one process.
+            options.Logger = app.ApplicationServices.GetRequiredService<Serilog.ILogger>();
             options.EnrichDiagnosticContext = (log, context) =>
-                log.Set("TraceId", context.TraceIdentifier)
-        );
+                log.Set("TraceId", context.TraceIdentifier);
+        });
 }

@@ -1,4 +1,5 @@
 using PowerCheck.Api.Door;
+using PowerCheck.Api.Pipeline;
 
 namespace PowerCheck.Api.Problems;
 
@@ -63,7 +64,7 @@ internal static class ProblemOf
             ),
             StatusCodes.Status405MethodNotAllowed => new(
                 ProblemKinds.MethodNotAllowed,
-                $"The address answers {context.Response.Headers.Allow}."
+                $"The address answers {HeadAsGet.Allowed(context.Response.Headers)}."
             ),
             StatusCodes.Status413PayloadTooLarge => Size(),
             StatusCodes.Status415UnsupportedMediaType => MediaType(),

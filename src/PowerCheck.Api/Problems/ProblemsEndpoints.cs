@@ -32,7 +32,10 @@ internal static class ProblemsEndpoints
         );
 
     private static Results<Ok<ProblemKindAnswer>, ProblemResult> Get(string slug) =>
-        ProblemKinds.All.FirstOrDefault(kind => kind.Slug == slug) is { } kind
+        ProblemKinds.All.FirstOrDefault(kind =>
+            string.Equals(kind.Slug, slug, StringComparison.Ordinal)
+        )
+            is { } kind
             ? TypedResults.Ok(
                 new ProblemKindAnswer { Kind = kind, BatterySafety = SafetyBlock.Plain }
             )

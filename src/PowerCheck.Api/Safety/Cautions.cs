@@ -75,6 +75,10 @@ internal static class Cautions
         "The advice of people licensed to work with batteries and electricity.",
     ];
 
+    /// <summary>The caution with a key.</summary>
+    public static SafetyCaution Of(string key) =>
+        All.First(caution => string.Equals(caution.Key, key, StringComparison.Ordinal));
+
     private static SafetyCaution Warning(string key, string text, params string[] sources) =>
         new()
         {

@@ -49,7 +49,7 @@ internal static class SafetyBlock
 
     private static BatterySafety Leading(string[] keys)
     {
-        var first = keys.Select(key => Cautions.All.First(caution => caution.Key == key)).ToArray();
+        var first = keys.Select(Cautions.Of).ToArray();
         SafetyCaution[] ordered = [.. first, .. Cautions.All.Except(first)];
         return new()
         {

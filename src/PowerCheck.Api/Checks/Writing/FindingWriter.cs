@@ -1,6 +1,5 @@
 using PowerCheck.Api.Checks.Answers;
 using PowerCheck.Model.Assumptions;
-using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Findings;
 
 namespace PowerCheck.Api.Checks.Writing;
@@ -23,7 +22,7 @@ internal static class FindingWriter
             Effect = Words.Of(finding.Kind.Effect),
             Decides = finding.Decides,
             Part = finding.Kind.Part,
-            LoadCase = finding.LoadCase is { } name ? Words.Of<LoadCaseName>(name) : null,
+            LoadCase = finding.LoadCase,
             Estimate = Shown.Figure(finding.Estimate, finding.Unit),
             Limit = Shown.Figure(finding.Limit, finding.Unit),
             Unit = Shown.Symbol(finding.Unit),
