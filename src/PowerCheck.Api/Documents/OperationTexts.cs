@@ -34,7 +34,12 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
     private static void Statuses(OpenApiOperation operation)
     {
         var sorted = new OpenApiResponses();
-        foreach (var (status, response) in (operation.Responses ?? []).OrderBy(pair => pair.Key))
+        foreach (
+            var (status, response) in (operation.Responses ?? []).OrderBy(
+                pair => pair.Key,
+                StringComparer.Ordinal
+            )
+        )
         {
             response.Description = string.Equals(status, "200", StringComparison.Ordinal)
                 ? "The answer."
