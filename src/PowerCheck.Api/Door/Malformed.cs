@@ -80,7 +80,7 @@ internal sealed record Malformed(int Line, int Column, string Reason)
             (byte)'/' => "comments are not allowed",
             (byte)'}' or (byte)']' when text[..at].TrimEnd(" \t\r\n"u8) is [.., (byte)','] =>
                 "the comma before it is one too many",
-            (byte)'{' or (byte)'[' when depth >= RequestReader.MostDepth =>
+            (byte)'{' or (byte)'[' when depth >= RequestReader.MostDepth - 1 =>
                 $"objects and lists are nested deeper than {RequestReader.MostDepth}",
             _ when depth == 0 && text[..at].Contains((byte)'}') =>
                 "text follows the end of the body",

@@ -16,6 +16,9 @@ internal readonly struct Place(Faults faults, string path)
     /// <summary>The path of a member.</summary>
     public string Path(string member) => path.Length == 0 ? member : $"{path}.{member}";
 
+    /// <summary>The path of the object itself.</summary>
+    public string Here => path;
+
     /// <summary>Whether a member was given wrongly, so that nothing more can be said of it.</summary>
     public bool Broken(string member) => !faults.None && faults.Touch(Path(member));
 

@@ -73,7 +73,7 @@ internal static class RatioRules
         if (given.Count > 0 && missing.Count > 0)
         {
             place.Conflict(
-                $"The ratio is given in part: {string.Join(", ", missing)} missing beside {string.Join(", ", given)}. Give all parts, or overallRatio alone.",
+                $"{place.Here} has the ratio in part: {string.Join(", ", missing)} missing beside {string.Join(", ", given)}. Give all parts, or overallRatio alone.",
                 missing.Concat(given)
             );
         }
