@@ -146,6 +146,10 @@ public sealed class WiringAnswer
     [Figure(nameof(Unit.Ampere), 0, 1e6, 210)]
     public double? LeadDamageCurrentA { get; init; }
 
+    /// <summary>Lasting current that melts a battery lead in free air.</summary>
+    [Figure(nameof(Unit.Ampere), 0, 1e6, 330)]
+    public double? LeadMeltingCurrentA { get; init; }
+
     /// <summary>Current of a short at the controller's input with a full pack.</summary>
     [Figure(nameof(Unit.Ampere), 0, 1e6, 640)]
     public double? FaultCurrentA { get; init; }

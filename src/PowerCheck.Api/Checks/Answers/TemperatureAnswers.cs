@@ -37,6 +37,10 @@ public sealed class TemperatureAnswer
     [Figure(nameof(Unit.Celsius), -100, 1e6, 63)]
     public double? PeakC { get; init; }
 
+    /// <summary>Time into the course, from cold, at which it reaches its limit; absent when it does not.</summary>
+    [Figure(nameof(Unit.Second), 0, 1e9, 900)]
+    public double? CourseSecondsToLimit { get; init; }
+
     /// <summary>What it stands.</summary>
     [Figure(nameof(Unit.Celsius), -100, 1000, 120)]
     public double? LimitC { get; init; }

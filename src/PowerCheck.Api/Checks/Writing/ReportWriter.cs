@@ -56,6 +56,7 @@ internal static class ReportWriter
             BatteryLeadLimitA = Shown.Figure(report.BatteryLeadLimitA),
             MotorLeadLimitA = Shown.Figure(report.MotorLeadLimitA),
             LeadDamageCurrentA = Shown.Figure(report.LeadDamageCurrentA),
+            LeadMeltingCurrentA = Shown.Figure(report.LeadMeltingCurrentA),
             FaultCurrentA = Shown.Figure(report.FaultCurrentA),
         };
 

@@ -23,6 +23,7 @@ internal static class TemperatureWriter
         {
             CourseEndC = Shown.Figure(node.CourseEndC),
             PeakC = Shown.Figure(node.PeakC),
+            CourseSecondsToLimit = Shown.Figure(node.CourseTimeToLimitS),
             LimitC = Shown.Figure(node.LimitC),
             Runaway = double.IsPositiveInfinity(node.PeakC) ? true : null,
             SettledC = Settled(node),
