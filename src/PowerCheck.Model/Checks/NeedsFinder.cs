@@ -56,10 +56,11 @@ internal static class NeedsFinder
         return finding with
         {
             Needs = needs,
-            Message = turning is null
-                ? finding.Message
-                : $"{finding.Message[..^1]}; it holds with {turning.Path} {(turning.HoldsBelow ? "under" : "over")} "
-                    + $"{Say.Figure(turning.Threshold, turning.Unit)}.",
+            Sentence = () =>
+                turning is null
+                    ? finding.Message
+                    : $"{finding.Message[..^1]}; it holds with {turning.Path} {(turning.HoldsBelow ? "under" : "over")} "
+                        + $"{Say.Figure(turning.Threshold, turning.Unit)}.",
         };
     }
 

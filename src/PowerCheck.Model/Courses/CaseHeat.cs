@@ -49,15 +49,20 @@ public static class CaseHeat
     /// <param name="warmth">The motor in its air.</param>
     public static LockedWinding Locked(Rig rig, LoadCase load, MotorWarmth warmth)
     {
+        var uneven = rig.Motor.Heat.LockedHeatFactor;
+        if (load.Obstacle == Obstacle.CurrentLimit || load.Name == LoadCaseName.Hold)
+        {
+            return new(warmth, Drive.Current(load.MotorCurrentA, 0, Ripple(load), uneven));
+        }
+
         var source = rig.SourceAt(1, false);
-        var held = load.Obstacle == Obstacle.CurrentLimit || load.Name == LoadCaseName.Hold;
         return new(
             warmth,
-            held
-                ? _ => load.MotorCurrentA
-                : windingC =>
-                    OperatingPoint.AtDuty(rig, source, load.DutyRatio, 0, windingC).MotorA,
-            Ripple(load)
+            Drive.Throttle(
+                windingC => OperatingPoint.AtDuty(rig, source, load.DutyRatio, 0, windingC).MotorA,
+                Ripple(load),
+                uneven
+            )
         );
     }
 

@@ -30,26 +30,32 @@ public sealed record ControllerWarmth(
     /// <summary>The memory over a lap.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="segments">Its segments.</param>
-    /// <param name="lap">The lap.</param>
-    public static ControllerWarmth Over(Rig rig, IReadOnlyList<SegmentLoad> segments, LapLoad lap)
+    /// <param name="lapS">Duration of the lap [s].</param>
+    /// <param name="half">What the lap takes half charged.</param>
+    public static ControllerWarmth Over(
+        Rig rig,
+        IReadOnlyList<SegmentLoad> segments,
+        double lapS,
+        LapPower half
+    )
     {
         var span = rig.Controller.LimitC - 25;
         var memory = new ThermalMemory(
             rig.Controller.ThermalTimeConstantS,
             Math.Max(0, (rig.Controller.LimitC - rig.Road.AmbientC) / span)
         );
-        var loads = lap.At(CaseRunner.HalfCharge)
-            .Select(
-                (s, n) =>
-                    (
-                        s.Seconds,
-                        Load: s.Power.ControllerHotW
-                            / rig.Controller.RatedHeatW
-                            * CaseHeat.StandstillFactor(rig, segments[n].Drive.Uneven > 1)
-                    )
-            )
-            .ToArray();
-        var decay = Math.Exp(-lap.LapS / memory.TimeConstantS);
+        var loads = new (double Seconds, double Load)[segments.Count];
+        for (var n = 0; n < loads.Length; n++)
+        {
+            loads[n] = (
+                segments[n].Segment.DurationS,
+                half.Segments[n].ControllerHotW
+                    / rig.Controller.RatedHeatW
+                    * CaseHeat.StandstillFactor(rig, segments[n].Drive.Uneven > 1)
+            );
+        }
+
+        var decay = Math.Exp(-lapS / memory.TimeConstantS);
         var fromNothing = loads.Aggregate(0.0, (x, s) => memory.After(x, s.Load, s.Seconds));
         var start = fromNothing / (1 - decay);
         var peak = start;

@@ -29,19 +29,21 @@ public static class CourseRunner
         var warmth = new MotorWarmth(rig.Motor, rig.Road.AmbientC);
         var periodic = LapWarmth.Periodic(warmth, drives);
         var lap = new LapLoad(rig, segments, warmth, periodic);
-        var endurance = EnduranceRunner.Run(rig, lap);
+        var half = lap.At(CaseRunner.HalfCharge);
+        var endurance = EnduranceRunner.Run(rig, lap, half);
         var run = double.IsNaN(course.WantedS) ? endurance.RunTimeS : course.WantedS;
         var motor = new MotorCourse(warmth, periodic, drives, run);
-        var controller = ControllerWarmth.Over(rig, segments, lap);
+        var nodes = MotorNodes.Of(rig, course, cases, motor);
+        var controller = ControllerWarmth.Over(rig, segments, lap.LapS, half);
         return new(
             endurance,
             new TemperatureReport
             {
-                MotorWinding = MotorNodes.Winding(rig, course, cases, motor),
-                MotorMagnet = MotorNodes.Magnet(rig, course, cases, motor),
-                MotorCase = MotorNodes.Case(rig, course, cases, motor),
+                MotorWinding = nodes.Winding,
+                MotorMagnet = nodes.Magnet,
+                MotorCase = nodes.Case,
                 Controller = PartNodes.Controller(rig, course, cases, controller, run),
-                Battery = PartNodes.Battery(rig, course, cases, lap, endurance, run),
+                Battery = PartNodes.Battery(rig, course, cases, endurance, run),
                 RunawayCurrentA = warmth.RunawayA,
             },
             run,

@@ -7,7 +7,7 @@ namespace PowerCheck.Model.Courses;
 /// <summary>How long the pack lasts on the course (M8).</summary>
 public static class EnduranceRunner
 {
-    private const int Order = 16;
+    private const int Order = 12;
 
     /// <summary>
     /// Run time until the reserve, or until the bus falls under the cut-off in the hardest segment: the mean battery
@@ -15,34 +15,46 @@ public static class EnduranceRunner
     /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="lap">The lap.</param>
-    public static EnduranceReport Run(Rig rig, LapLoad lap)
+    /// <param name="half">What the lap takes half charged.</param>
+    public static EnduranceReport Run(Rig rig, LapLoad lap, LapPower half)
     {
         var (end, endsBy) = End(rig, lap);
-        double Pace(double charge) =>
-            rig.Battery.DischargeS(lap.Mean(charge, power => power.BatteryA));
-        var seconds = end < 1 ? GaussLegendreRule.Integrate(Pace, end, 1, Order) : 0 * end;
-        var energy =
-            end < 1
-                ? GaussLegendreRule.Integrate(
-                    charge => Pace(charge) * lap.Mean(charge, power => power.BusV * power.BatteryA),
-                    end,
-                    1,
-                    Order
-                )
-                : 0 * end;
+        var (seconds, energy) = Drain(rig, lap, end);
         return new(
-            double.IsNaN(end) ? double.NaN : seconds,
+            seconds,
             endsBy,
-            lap.Mean(CaseRunner.HalfCharge, power => power.BatteryA),
-            lap.Rms(CaseRunner.HalfCharge, power => power.BatteryRmsA),
-            lap.Rms(CaseRunner.HalfCharge, power => power.MotorRmsA),
-            double.IsNaN(end) ? double.NaN : energy
+            half.BatteryA,
+            lap.Rms(half, power => power.BatteryRmsA),
+            lap.Rms(half, power => power.MotorRmsA),
+            energy
         );
+    }
+
+    // Time and energy from full to a charge, by Gauss-Legendre quadrature over charge.
+    private static (double Seconds, double EnergyJ) Drain(Rig rig, LapLoad lap, double end)
+    {
+        if (!(end < 1))
+        {
+            return double.IsNaN(end) ? (end, end) : (0, 0);
+        }
+
+        var rule = new GaussLegendreRule(end, 1, Order);
+        double seconds = 0,
+            energy = 0;
+        for (var n = 0; n < rule.Order; n++)
+        {
+            var power = lap.At(rule.GetAbscissa(n));
+            var pace = rule.GetWeight(n) * rig.Battery.DischargeS(power.BatteryA);
+            seconds += pace;
+            energy += pace * power.PowerW;
+        }
+
+        return (seconds, energy);
     }
 
     private static (double Charge, RunEnd? EndsBy) End(Rig rig, LapLoad lap)
     {
-        double Spare(double charge) => lap.LowestBusV(charge) - rig.CutoffV;
+        double Spare(double charge) => lap.At(charge).LowestBusV - rig.CutoffV;
         var reserve = rig.Battery.ReserveShare;
         var spare = Spare(reserve);
         if (double.IsNaN(spare))

@@ -4,11 +4,11 @@ using PowerCheck.Model.Thermal;
 namespace PowerCheck.Model.Courses;
 
 /// <summary>A lap of the course with the motor as warm as it gets: what pack and controller feel (M8).</summary>
-public sealed record LapLoad
+public sealed class LapLoad
 {
-    private readonly IReadOnlyList<SegmentLoad> segments;
-    private readonly IReadOnlyList<(double WindingC, double MagnetC)> warm;
     private readonly Rig rig;
+    private readonly IReadOnlyList<SegmentLoad> segments;
+    private readonly (double WindingC, double MagnetC)[] warm;
 
     /// <summary>The lap.</summary>
     /// <param name="rig">The rig.</param>
@@ -20,49 +20,42 @@ public sealed record LapLoad
         this.rig = rig;
         this.segments = segments;
         LapS = segments.Sum(s => s.Segment.DurationS);
-        warm = [.. segments.Select((_, n) => Mean(warmth, lap, n))];
+        warm = new (double, double)[segments.Count];
+        for (var n = 0; n < warm.Length; n++)
+        {
+            warm[n] = Mean(warmth, lap, n);
+        }
     }
 
     /// <summary>Duration of one lap [s].</summary>
     public double LapS { get; }
 
-    /// <summary>What each segment takes at a charge.</summary>
+    /// <summary>What the lap takes at a charge.</summary>
     /// <param name="charge">Charge, 0 to 1.</param>
-    public IEnumerable<(double Seconds, SegmentPower Power)> At(double charge)
+    public LapPower At(double charge)
     {
-        for (var n = 0; n < segments.Count; n++)
+        var segmentPower = new SegmentPower[segments.Count];
+        double battery = 0,
+            energy = 0;
+        var lowest = double.PositiveInfinity;
+        for (var n = 0; n < segmentPower.Length; n++)
         {
-            yield return (
-                segments[n].Segment.DurationS,
-                segments[n].At(rig, charge, warm[n].WindingC, warm[n].MagnetC)
-            );
-        }
-    }
-
-    /// <summary>Mean over the lap of a figure of its segments at a charge.</summary>
-    /// <param name="charge">Charge, 0 to 1.</param>
-    /// <param name="figure">The figure.</param>
-    public double Mean(double charge, Func<SegmentPower, double> figure)
-    {
-        var sum = 0.0;
-        foreach (var (seconds, power) in At(charge))
-        {
-            sum += seconds * figure(power);
+            var power = segments[n].At(rig, charge, warm[n].WindingC, warm[n].MagnetC);
+            var share = segments[n].Segment.DurationS / LapS;
+            battery += share * power.BatteryA;
+            energy += share * power.BatteryA * power.BusV;
+            lowest = Math.Min(lowest, power.LowestBusV);
+            segmentPower[n] = power;
         }
 
-        return sum / LapS;
+        return new(segmentPower, battery, energy, lowest);
     }
 
     /// <summary>Root mean square over the lap of a figure of its segments [same unit]. Source: iec60034-1.</summary>
-    /// <param name="charge">Charge, 0 to 1.</param>
+    /// <param name="power">What the segments take.</param>
     /// <param name="figure">The figure.</param>
-    public double Rms(double charge, Func<SegmentPower, double> figure) =>
-        DutyCycle.Rms(At(charge).Select(s => (figure(s.Power), s.Seconds)));
-
-    /// <summary>Lowest bus voltage of the hardest segment at a charge [V].</summary>
-    /// <param name="charge">Charge, 0 to 1.</param>
-    public double LowestBusV(double charge) =>
-        At(charge).Aggregate(double.PositiveInfinity, (v, s) => Math.Min(v, s.Power.LowestBusV));
+    public double Rms(LapPower power, Func<SegmentPower, double> figure) =>
+        DutyCycle.Rms(power.Segments.Select((s, n) => (figure(s), segments[n].Segment.DurationS)));
 
     // Mean of the temperatures at both ends of the segment; in runaway the limits, past which the motor is lost anyway; the
     // reference state where they are not known.
@@ -83,6 +76,18 @@ public sealed record LapLoad
         return ((from.WindingC + to.WindingC) / 2, (warmth.MagnetC(from) + warmth.MagnetC(to)) / 2);
     }
 }
+
+/// <summary>What a lap takes at one charge.</summary>
+/// <param name="Segments">What each segment takes.</param>
+/// <param name="BatteryA">Mean battery current [A].</param>
+/// <param name="PowerW">Mean power at the controllers' input [W].</param>
+/// <param name="LowestBusV">Lowest bus voltage of the hardest segment [V].</param>
+public sealed record LapPower(
+    IReadOnlyList<SegmentPower> Segments,
+    double BatteryA,
+    double PowerW,
+    double LowestBusV
+);
 
 /// <summary>Root mean square of a duty cycle (M8).</summary>
 public static class DutyCycle

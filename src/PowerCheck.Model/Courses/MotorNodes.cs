@@ -4,125 +4,77 @@ using PowerCheck.Model.Thermal;
 namespace PowerCheck.Model.Courses;
 
 /// <summary>The motor's three temperatures over the course and in each load case.</summary>
-public static class MotorNodes
+/// <param name="Winding">Mean winding temperature.</param>
+/// <param name="Magnet">Magnet temperature; a locked motor's copper is too quick for it.</param>
+/// <param name="Case">Case temperature.</param>
+public sealed record MotorNodes(NodeReport Winding, NodeReport Magnet, NodeReport Case)
 {
     /// <summary>Case temperature from which on touching it may burn [°C]. Source: iso13732.</summary>
     public const double TouchLimitC = 60;
 
-    /// <summary>Mean winding temperature.</summary>
+    /// <summary>The three nodes.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="course">The course.</param>
     /// <param name="cases">The load cases.</param>
     /// <param name="motor">The motor over the course.</param>
-    public static NodeReport Winding(Rig rig, Course course, LoadCases cases, MotorCourse motor)
+    public static MotorNodes Of(Rig rig, Course course, LoadCases cases, MotorCourse motor)
     {
-        var limit = rig.Motor.Heat.WindingLimitC;
-        return new NodeReport
-        {
-            CourseEndC = motor.End.WindingC,
-            PeakC = motor.Lap.PeakWindingC,
-            LimitC = limit,
-            CourseTimeToLimitS = motor.TimeToLimit(motor.Lap.PeakWindingC, 1, limit),
-            Cases =
-            [
-                .. cases.All.Select(load =>
-                    CaseHeat.Turning(rig, load) is { } drive
-                        ? Turning(course, load.Name, motor, drive, 1)
-                        : Locked(course, motor, CaseHeat.Locked(rig, load, motor.Warmth), load)
-                ),
-            ],
-        };
-    }
-
-    /// <summary>Magnet temperature; a locked motor's copper is too quick for it.</summary>
-    /// <param name="rig">The rig.</param>
-    /// <param name="course">The course.</param>
-    /// <param name="cases">The load cases.</param>
-    /// <param name="motor">The motor over the course.</param>
-    public static NodeReport Magnet(Rig rig, Course course, LoadCases cases, MotorCourse motor)
-    {
-        var limit = rig.Motor.Heat.MagnetLimitC;
+        var heat = rig.Motor.Heat;
         var weight = motor.Warmth.MagnetWeight;
-        return new NodeReport
-        {
-            CourseEndC = motor.Warmth.MagnetC(motor.End),
-            PeakC = motor.Lap.PeakMagnetC,
-            LimitC = limit,
-            CourseTimeToLimitS = motor.TimeToLimit(motor.Lap.PeakMagnetC, weight, limit),
-            Cases = [.. TurningCases(rig, course, cases, motor, weight)],
-        };
-    }
-
-    /// <summary>Case temperature.</summary>
-    /// <param name="rig">The rig.</param>
-    /// <param name="course">The course.</param>
-    /// <param name="cases">The load cases.</param>
-    /// <param name="motor">The motor over the course.</param>
-    public static NodeReport Case(Rig rig, Course course, LoadCases cases, MotorCourse motor) =>
-        new()
-        {
-            CourseEndC = motor.End.CaseC,
-            PeakC = motor.Lap.PeakCaseC,
-            LimitC = TouchLimitC,
-            Cases =
-            [
-                .. TurningCases(rig, course, cases, motor, 0)
-                    .Select(c => c with { FromColdS = double.NaN, FromWarmS = double.NaN }),
-            ],
-        };
-
-    private static IEnumerable<CaseTemperature> TurningCases(
-        Rig rig,
-        Course course,
-        LoadCases cases,
-        MotorCourse motor,
-        double windingWeight
-    )
-    {
+        var winding = new List<CaseTemperature>(cases.All.Count);
+        var magnet = new List<CaseTemperature>(cases.All.Count);
+        var housing = new List<CaseTemperature>(cases.All.Count);
         foreach (var load in cases.All)
         {
+            var judged = CaseHeat.JudgedS(load.Name, course.Judging);
             if (CaseHeat.Turning(rig, load) is { } drive)
             {
-                yield return Turning(course, load.Name, motor, drive, windingWeight);
+                var turning = TurningCase.Of(motor, drive, judged);
+                winding.Add(turning.Node(load.Name, judged, 1, t => t.WindingS));
+                magnet.Add(turning.Node(load.Name, judged, weight, t => t.MagnetS));
+                housing.Add(turning.Node(load.Name, judged, 0, _ => double.NaN));
+            }
+            else
+            {
+                winding.Add(Locked(motor, CaseHeat.Locked(rig, load, motor.Warmth), load, judged));
             }
         }
-    }
 
-    private static CaseTemperature Turning(
-        Course course,
-        LoadCaseName name,
-        MotorCourse motor,
-        Drive drive,
-        double windingWeight
-    )
-    {
-        var warmth = motor.Warmth;
-        var settled = warmth.Settled(drive);
-        var judged = CaseHeat.JudgedS(name, course.Judging);
+        var lap = motor.Lap;
         return new(
-            name,
-            settled.Weighted(windingWeight),
-            Time(warmth.TimesToLimits(drive, warmth.Cold), windingWeight),
-            Time(warmth.TimesToLimits(drive, motor.Warm), windingWeight),
-            judged,
-            double.IsNaN(judged) ? double.NaN
-                : double.IsInfinity(judged) ? settled.Weighted(windingWeight)
-                : warmth.After(drive, motor.Warm, judged).Weighted(windingWeight)
+            Report(motor.End.WindingC, lap.PeakWindingC, heat.WindingLimitC, winding) with
+            {
+                CourseTimeToLimitS = motor.TimeToLimit(lap.PeakWindingC, 1, heat.WindingLimitC),
+            },
+            Report(motor.Warmth.MagnetC(motor.End), lap.PeakMagnetC, heat.MagnetLimitC, magnet) with
+            {
+                CourseTimeToLimitS = motor.TimeToLimit(lap.PeakMagnetC, weight, heat.MagnetLimitC),
+            },
+            Report(motor.End.CaseC, lap.PeakCaseC, TouchLimitC, housing)
         );
     }
 
-    private static double Time((double WindingS, double MagnetS) times, double windingWeight) =>
-        windingWeight >= 1 ? times.WindingS : times.MagnetS;
+    private static NodeReport Report(
+        double endC,
+        double peakC,
+        double limitC,
+        List<CaseTemperature> cases
+    ) =>
+        new()
+        {
+            CourseEndC = endC,
+            PeakC = peakC,
+            LimitC = limitC,
+            Cases = cases,
+        };
 
     private static CaseTemperature Locked(
-        Course course,
         MotorCourse motor,
         LockedWinding winding,
-        LoadCase load
-    )
-    {
-        var judged = CaseHeat.JudgedS(load.Name, course.Judging);
-        return new(
+        LoadCase load,
+        double judged
+    ) =>
+        new(
             load.Name,
             double.NaN,
             winding.TimeToLimit(motor.Warmth.Cold),
@@ -130,5 +82,42 @@ public static class MotorNodes
             judged,
             double.IsFinite(judged) ? winding.AfterC(motor.Warm, judged) : double.NaN
         );
+
+    /// <summary>A case in which the motor turns, computed once for its three nodes.</summary>
+    private readonly record struct TurningCase(
+        MotorTemperature Settled,
+        (double WindingS, double MagnetS) Cold,
+        (double WindingS, double MagnetS) Warm,
+        MotorTemperature Judged
+    )
+    {
+        public static TurningCase Of(MotorCourse motor, Drive drive, double judged)
+        {
+            var warmth = motor.Warmth;
+            var settled = warmth.Settled(drive);
+            return new(
+                settled,
+                warmth.TimesToLimits(drive, warmth.Cold, settled),
+                warmth.TimesToLimits(drive, motor.Warm, settled),
+                double.IsNaN(judged) ? MotorTemperature.At(double.NaN)
+                    : double.IsInfinity(judged) ? settled
+                    : warmth.After(drive, motor.Warm, judged)
+            );
+        }
+
+        public CaseTemperature Node(
+            LoadCaseName name,
+            double judged,
+            double windingWeight,
+            Func<(double WindingS, double MagnetS), double> time
+        ) =>
+            new(
+                name,
+                Settled.Weighted(windingWeight),
+                time(Cold),
+                time(Warm),
+                judged,
+                Judged.Weighted(windingWeight)
+            );
     }
 }

@@ -32,20 +32,18 @@ public static class PartNodes
     /// <param name="rig">The rig.</param>
     /// <param name="course">The course.</param>
     /// <param name="cases">The load cases.</param>
-    /// <param name="lap">The lap.</param>
     /// <param name="endurance">How long the pack lasts.</param>
     /// <param name="runS">How long it is driven [s].</param>
     public static NodeReport Battery(
         Rig rig,
         Course course,
         LoadCases cases,
-        LapLoad lap,
         EnduranceReport endurance,
         double runS
     )
     {
         var pack = new PackWarmth(rig.Battery, rig.Road.AmbientC);
-        var rms = lap.Rms(CaseRunner.HalfCharge, power => power.BatteryRmsA);
+        var rms = endurance.RmsBatteryCurrentA;
         var heat = rms * rms * rig.Battery.LastingResistanceOhm;
         var start = rig.Battery.TemperatureC;
         // A pack is driven until it is empty, not for ever: its peak is at the end of its own run.

@@ -61,7 +61,7 @@ internal static class DrivetrainFindings
             ? found with
             {
                 Caution = true,
-                Message =
+                Sentence = () =>
                     $"Duty at level creep: {Say.Figure(duty, Unit.One)}, under "
                     + $"{Say.Figure(Thresholds.DutyCaution, Unit.One)}: the throttle is coarse; {DrivetrainCreepControl.Consequence}.",
             }
@@ -134,13 +134,13 @@ internal static class DrivetrainFindings
             {
                 Outcome = Outcome.Holds,
                 Caution = true,
-                Message =
+                Sentence = () =>
                     $"At {Say.Figure(slope, Unit.Degree)} the tires are close to letting go, which they do at "
                     + $"{Say.Figure(slip, Unit.Degree)} ({DrivetrainTraction.LimitFrom}).",
             },
             Outcome.Doubtful => found with
             {
-                Message =
+                Sentence = () =>
                     $"The tires let go at {Say.Figure(slip, Unit.Degree)} ({DrivetrainTraction.LimitFrom}), before the "
                     + $"{Say.Figure(slope, Unit.Degree)} asked for: {DrivetrainTraction.Consequence}, and the climb is judged there.",
             },

@@ -35,8 +35,11 @@ public sealed record Finding
     /// <summary>How close the figure is to the limit: 1 at the limit, above 1 past it; NaN when not known.</summary>
     public double Severeness { get; init; } = double.NaN;
 
-    /// <summary>What was computed, the limit, and what it means, in plain words.</summary>
-    public required string Message { get; init; }
+    /// <summary>What was computed, the limit, and what it means, in plain words; made when it is read.</summary>
+    public string Message => Sentence();
+
+    /// <summary>Makes the message.</summary>
+    public required Func<string> Sentence { get; init; }
 
     /// <summary>What would have to be known; empty unless the outcome is unknown.</summary>
     public IReadOnlyList<Need> Needs { get; init; } = [];

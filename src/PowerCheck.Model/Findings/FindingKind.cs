@@ -22,4 +22,12 @@ public sealed record FindingKind(
     bool Judged,
     string Since,
     IReadOnlyList<string> Sources
-);
+)
+{
+    /// <summary>Kinds are told apart by their code.</summary>
+    /// <param name="other">Another kind.</param>
+    public bool Equals(FindingKind? other) => ReferenceEquals(this, other);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => StringComparer.Ordinal.GetHashCode(Code);
+}

@@ -67,7 +67,7 @@ internal static class HeatFindings
         );
         return found with
         {
-            Message =
+            Sentence = () =>
                 $"{subject}: {Peak(node.PeakC)}, and passes {Say.Degrees(node.LimitC)} ({kind.LimitFrom}) after about "
                 + $"{Say.Time(when)} from cold{(within ? "" : ", later than this pack lasts")}; {kind.Consequence}.",
         };
@@ -82,11 +82,13 @@ internal static class HeatFindings
     )
     {
         var settled = double.IsInfinity(at.JudgedS);
-        var time = settled ? "settled" : $"after {Say.Time(at.JudgedS)}, warm from the course";
+        string Subject() =>
+            $"{part} {Say.Case(at.Case)}, "
+            + (settled ? "settled" : $"after {Say.Time(at.JudgedS)}, warm from the course");
         var found = Make.Limit(
             kind,
             Say.Word(at.Case),
-            $"{part} {Say.Case(at.Case)}, {time}",
+            Subject,
             at.JudgedC,
             node.LimitC,
             Unit.Celsius,
@@ -103,9 +105,10 @@ internal static class HeatFindings
         found.Outcome == Outcome.Holds
             ? found with
             {
-                Message = double.IsInfinity(at.FromWarmS)
-                    ? $"{found.Message} The tires let go before the motor is in danger."
-                    : $"{found.Message} The tires let go first, but spinning them on and on cooks the motor.",
+                Sentence = () =>
+                    double.IsInfinity(at.FromWarmS)
+                        ? $"{found.Message} The tires let go before the motor is in danger."
+                        : $"{found.Message} The tires let go first, but spinning them on and on cooks the motor.",
             }
             : found;
 

@@ -48,24 +48,34 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
             : judged.Any(f => f.Outcome == Outcome.Unknown) ? Verdict.Undetermined
             : judged.Any(f => f.Outcome == Outcome.Doubtful) ? Verdict.Limited
             : Verdict.Suitable;
-        var decisive = judged
-            .Where(f => f.Outcome == Decisive(verdict))
-            .OrderBy(Hardness)
-            .ThenByDescending(Closeness)
-            .ThenBy(f => Place[f.Kind.Code])
+        var decisive = Ordered(judged.Where(f => f.Outcome == Decisive(verdict)), hardFirst: true)
             .FirstOrDefault();
         return new(
             verdict,
-            [
-                .. findings
-                    .Select(f => ReferenceEquals(f, decisive) ? f with { Decides = true } : f)
-                    .OrderByDescending(f => f.Decides)
-                    .ThenBy(f => Rank(f.Outcome))
-                    .ThenByDescending(f => f.Caution)
-                    .ThenByDescending(Closeness)
-                    .ThenBy(f => Place[f.Kind.Code]),
-            ]
+            Ordered(
+                findings.Select(f => ReferenceEquals(f, decisive) ? f with { Decides = true } : f),
+                hardFirst: false
+            )
         );
+    }
+
+    private static Finding[] Ordered(IEnumerable<Finding> findings, bool hardFirst)
+    {
+        var items = findings.ToArray();
+        var keys = items
+            .Select(f =>
+                (
+                    f.Decides ? 0 : 1,
+                    hardFirst ? Hardness(f) : Rank(f.Outcome),
+                    f.Caution ? 0 : 1,
+                    -Closeness(f),
+                    Place[f.Kind.Code],
+                    f.LoadCase is null ? 0 : f.LoadCase.Length
+                )
+            )
+            .ToArray();
+        Array.Sort(keys, items);
+        return items;
     }
 
     /// <summary>The deciding figure and the condition in one plain sentence.</summary>

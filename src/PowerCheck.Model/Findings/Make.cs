@@ -25,6 +25,28 @@ internal static class Make
         double? severeness = null,
         double durationS = double.NaN,
         Outcome worst = Outcome.Fails
+    ) => Limit(kind, loadCase, () => subject, estimate, limit, unit, severeness, durationS, worst);
+
+    /// <summary>A figure that must stay under a limit, its subject made when the message is read.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <param name="loadCase">The load case, "course", or null.</param>
+    /// <param name="subject">What was computed, as the start of a sentence.</param>
+    /// <param name="estimate">The figure, SI.</param>
+    /// <param name="limit">The limit, SI.</param>
+    /// <param name="unit">The unit of both.</param>
+    /// <param name="severeness">How close; figure over limit when null.</param>
+    /// <param name="durationS">For how long it is judged [s].</param>
+    /// <param name="worst">The worst outcome that it can have.</param>
+    public static Finding Limit(
+        FindingKind kind,
+        string? loadCase,
+        Func<string> subject,
+        double estimate,
+        double limit,
+        Unit unit,
+        double? severeness = null,
+        double durationS = double.NaN,
+        Outcome worst = Outcome.Fails
     )
     {
         var close = severeness ?? (estimate / limit);
@@ -44,7 +66,7 @@ internal static class Make
             Unit = unit,
             DurationS = durationS,
             Severeness = close,
-            Message = Sentence(kind, subject, estimate, limit, unit, outcome),
+            Sentence = () => Compose(kind, subject(), estimate, limit, unit, outcome),
         };
     }
 
@@ -75,7 +97,7 @@ internal static class Make
             Limit = limit,
             Unit = unit ?? Unit.One,
             DurationS = durationS,
-            Message = message,
+            Sentence = () => message,
         };
 
     /// <summary>A match of words: it fits or it does not.</summary>
@@ -102,7 +124,7 @@ internal static class Make
                 fits is null ? double.NaN
                 : fits.Value ? 0
                 : double.PositiveInfinity,
-            Message =
+            Sentence = () =>
                 fits is null
                     ? $"{kind.Meaning} Not to be told without {string.Join(" and ", needs)}."
                 : fits.Value ? holds
@@ -112,7 +134,7 @@ internal static class Make
                 : [],
         };
 
-    private static string Sentence(
+    private static string Compose(
         FindingKind kind,
         string subject,
         double estimate,

@@ -78,7 +78,7 @@ internal static class SupplyFindings
             {
                 Caution = true,
                 Limit = set,
-                Message =
+                Sentence = () =>
                     $"At the lowest bus voltage the receiver supply falls to {Say.Figure(left, Unit.Volt)}, under its "
                     + $"{Say.Figure(set, Unit.Volt)}: servos weaken, the receiver stays alive.",
             }

@@ -1,6 +1,4 @@
 using MathNet.Numerics.Integration;
-using MathNet.Numerics.LinearAlgebra;
-using MathNet.Numerics.OdeSolvers;
 using MathNet.Numerics.RootFinding;
 
 namespace PowerCheck.Model.Thermal;
@@ -10,13 +8,8 @@ namespace PowerCheck.Model.Thermal;
 /// network does. The current may follow the temperature, as at a set throttle.
 /// </summary>
 /// <param name="Warmth">The motor in its air.</param>
-/// <param name="CurrentAt">Motor current at a winding temperature [A from °C].</param>
-/// <param name="RippleA2">Mean square of the ripple [A²].</param>
-public sealed record LockedWinding(
-    MotorWarmth Warmth,
-    Func<double, double> CurrentAt,
-    double RippleA2
-)
+/// <param name="Drive">What drives the current; its unevenness counts.</param>
+public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
 {
     /// <summary>For how long the copper alone takes the heat [s], assumed.</summary>
     public const double AloneS = 2;
@@ -24,13 +17,19 @@ public sealed record LockedWinding(
     /// <summary>How far ahead a time to a limit is looked for [s].</summary>
     public const double HorizonS = 900;
 
+    /// <summary>Longest piece of the network phase [s].</summary>
+    private const double LongestPieceS = 30;
+
+    /// <summary>Winding may change by this much within a piece in which the current is held [K].</summary>
+    private const double PieceK = 4;
+
     /// <summary>Heat in the winding at a temperature, unevenness included [W].</summary>
     /// <param name="windingC">Winding temperature [°C].</param>
     public double HeatW(double windingC)
     {
-        var current = CurrentAt(windingC);
-        return Warmth.Motor.Heat.LockedHeatFactor
-            * ((current * current) + RippleA2)
+        var current = Drive.CurrentA(Warmth.Motor, windingC, 20);
+        return Drive.Uneven
+            * ((current * current) + Drive.RippleA2)
             * Warmth.Motor.ResistanceAt(windingC);
     }
 
@@ -52,30 +51,25 @@ public sealed record LockedWinding(
             15
         );
 
-    /// <summary>Winding temperature after a time with the copper alone [°C].</summary>
-    /// <param name="start">Temperatures at the start.</param>
+    /// <summary>Winding temperature after a time with the copper alone [°C], by Newton's method on the quadrature.</summary>
+    /// <param name="startC">Winding temperature at the start [°C].</param>
     /// <param name="seconds">How long [s], within the first 2 s.</param>
-    public double AloneAfterC(MotorTemperature start, double seconds)
+    public double AloneAfterC(double startC, double seconds)
     {
-        var most = start.WindingC;
-        for (var step = Rise(start.WindingC, seconds); ; step *= 2)
-        {
-            most += step;
-            if (!(step > 0) || most > 1e5 || AloneTimeS(start.WindingC, most) >= seconds)
-            {
-                break;
-            }
-        }
-
-        return most > start.WindingC && most <= 1e5
-            ? Brent.FindRoot(
-                toC => AloneTimeS(start.WindingC, toC) - seconds,
-                start.WindingC,
-                most,
+        var capacity = Warmth.Motor.Heat.CopperJPerK;
+        // At constant current the rise is exponential, at a set throttle less: a start from which Newton's method closes in.
+        var guess = startC + (HeatW(startC) * seconds / capacity);
+        return guess > Highest
+            ? Highest
+            : NewtonRaphson.FindRootNearGuess(
+                toC => AloneTimeS(startC, toC) - seconds,
+                toC => capacity / HeatW(toC),
+                guess,
+                startC,
+                Highest,
                 1e-7,
-                200
-            )
-            : most;
+                50
+            );
     }
 
     /// <summary>Winding temperature after a time of any length [°C].</summary>
@@ -83,24 +77,21 @@ public sealed record LockedWinding(
     /// <param name="seconds">How long [s].</param>
     public double AfterC(MotorTemperature start, double seconds)
     {
-        if (double.IsNaN(HeatW(start.WindingC)))
+        var heat = HeatW(start.WindingC);
+        if (!(heat > 0))
         {
-            return double.NaN;
+            return double.IsNaN(heat) ? heat : start.WindingC;
         }
 
-        if (!(HeatW(start.WindingC) > 0))
+        var x = start with { WindingC = AloneAfterC(start.WindingC, Math.Min(seconds, AloneS)) };
+        for (var t = AloneS; t < seconds; )
         {
-            return start.WindingC;
+            var (network, piece) = Piece(x, seconds - t);
+            x = network.Over(piece).Apply(x);
+            t += piece;
         }
 
-        var alone = AloneAfterC(start, Math.Min(seconds, AloneS));
-        var x = new MotorTemperature(alone, start.CaseC);
-        for (var t = AloneS; t < seconds; t += 10)
-        {
-            x = Step(x, Math.Min(10, seconds - t));
-        }
-
-        return x.WindingC;
+        return Math.Min(x.WindingC, Highest);
     }
 
     /// <summary>Time to the winding's limit [s]; infinity when it is not reached within 15 minutes.</summary>
@@ -126,82 +117,46 @@ public sealed record LockedWinding(
         var alone = AloneTimeS(start.WindingC, limit);
         return alone <= AloneS
             ? alone
-            : TimeInNetwork(new(AloneAfterC(start, AloneS), start.CaseC), limit);
+            : TimeInNetwork(start with { WindingC = AloneAfterC(start.WindingC, AloneS) }, limit);
     }
 
-    // Where the case stands in for the air at once, a winding that settles below its limit never reaches it.
+    // Nothing gets this hot and stays a winding [°C]; it keeps figures finite.
+    private const double Highest = 5000;
+
     private double TimeInNetwork(MotorTemperature start, double limit)
     {
         var heat = Warmth.Motor.Heat;
-        var out1 = heat.WindingToCaseKPerW + heat.CaseToAmbientKPerW;
-        if (HeatW(limit) * out1 <= limit - Warmth.AmbientC && start.CaseC < limit)
+        var outward = heat.WindingToCaseKPerW + heat.CaseToAmbientKPerW;
+        // A winding that would settle below its limit never reaches it.
+        if (HeatW(limit) * outward <= limit - Warmth.AmbientC && start.CaseC < limit)
         {
             return double.PositiveInfinity;
         }
 
         var x = start;
-        var t = AloneS;
-        for (var span = 1.0; t < HorizonS; span = Math.Min(2 * span, 30))
+        for (var t = AloneS; t < HorizonS; )
         {
-            var next = Step(x, span);
+            var (network, piece) = Piece(x, HorizonS - t);
+            var next = network.Over(piece).Apply(x);
             if (next.WindingC >= limit)
             {
-                var from = x;
-                return t + Brent.FindRoot(s => Step(from, s).WindingC - limit, 0, span, 1e-6, 100);
+                return t + network.FirstCrossing(x, 1, limit, piece);
             }
 
             x = next;
-            t += span;
+            t += piece;
         }
 
         return double.PositiveInfinity;
     }
 
-    // Fourth-order steps, halved until they no longer change the winding by a hundredth of a kelvin.
-    private MotorTemperature Step(MotorTemperature x, double seconds)
+    // The network over a piece so short that the winding changes by few kelvin, under the current of its middle.
+    private (TwoNode Network, double PieceS) Piece(MotorTemperature x, double longest)
     {
-        if (seconds <= 0)
-        {
-            return x;
-        }
-
-        var last = Integrate(x, seconds, 4);
-        for (var points = 7; points <= 97; points = (2 * points) - 1)
-        {
-            var next = Integrate(x, seconds, points);
-            if (Math.Abs(next.WindingC - last.WindingC) < 0.01)
-            {
-                return next;
-            }
-
-            last = next;
-        }
-
-        return last;
+        var held = Drive.Network(Warmth, x);
+        var rate = Math.Abs(held.Over(1e-3).Apply(x).WindingC - x.WindingC) / 1e-3;
+        var piece = Math.Min(Math.Min(longest, LongestPieceS), Math.Max(0.05, PieceK / rate));
+        var middle = held.Over(piece / 2).Apply(x);
+        return (Drive.Network(Warmth, middle), piece);
     }
-
-    private MotorTemperature Integrate(MotorTemperature x, double seconds, int points)
-    {
-        var path = RungeKutta.FourthOrder(
-            Vector<double>.Build.Dense([x.WindingC, x.CaseC]),
-            0,
-            seconds,
-            points,
-            (_, y) => Slope(y)
-        );
-        return new(path[^1][0], path[^1][1]);
-    }
-
-    private Vector<double> Slope(Vector<double> y)
-    {
-        var heat = Warmth.Motor.Heat;
-        var across = (y[0] - y[1]) / heat.WindingToCaseKPerW;
-        return Vector<double>.Build.Dense([
-            (HeatW(y[0]) - across) / heat.WindingJPerK,
-            (across - ((y[1] - Warmth.AmbientC) / heat.CaseToAmbientKPerW)) / heat.CaseJPerK,
-        ]);
-    }
-
-    private double Rise(double windingC, double seconds) =>
-        HeatW(windingC) * seconds / Warmth.Motor.Heat.CopperJPerK;
 }

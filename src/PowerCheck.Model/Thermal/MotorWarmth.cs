@@ -96,10 +96,14 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     /// <summary>First times at which winding and magnet reach their limits under a lasting drive [s].</summary>
     /// <param name="drive">The drive.</param>
     /// <param name="start">Temperatures at the start.</param>
+    /// <param name="settled">Where the drive settles.</param>
     /// <returns>Infinity for what is not reached within an hour.</returns>
-    public (double WindingS, double MagnetS) TimesToLimits(Drive drive, MotorTemperature start)
+    public (double WindingS, double MagnetS) TimesToLimits(
+        Drive drive,
+        MotorTemperature start,
+        MotorTemperature settled
+    )
     {
-        var settled = Settled(drive);
         if (double.IsNaN(settled.WindingC))
         {
             return (double.NaN, double.NaN);
@@ -115,19 +119,20 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         for (var t = 0.0; (windingOpen || magnetOpen) && t < HorizonS; t += piece)
         {
             var network = drive.Network(this, x);
-            if (windingOpen)
+            var next = network.Over(piece).Apply(x);
+            if (windingOpen && network.Reaches(x, next, 1, heat.WindingLimitC, piece))
             {
                 winding = t + network.FirstCrossing(x, 1, heat.WindingLimitC, piece);
-                windingOpen = double.IsInfinity(winding);
+                windingOpen = false;
             }
 
-            if (magnetOpen)
+            if (magnetOpen && network.Reaches(x, next, MagnetWeight, heat.MagnetLimitC, piece))
             {
                 magnet = t + network.FirstCrossing(x, MagnetWeight, heat.MagnetLimitC, piece);
-                magnetOpen = double.IsInfinity(magnet);
+                magnetOpen = false;
             }
 
-            x = network.Over(piece).Apply(x);
+            x = next;
         }
 
         return (winding, magnet);

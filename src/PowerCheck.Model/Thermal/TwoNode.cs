@@ -159,6 +159,29 @@ public readonly struct TwoNode
         return double.PositiveInfinity;
     }
 
+    /// <summary>Whether a weighted temperature reaches a limit within a time, by its ends and its turn.</summary>
+    /// <param name="start">Temperatures at the start.</param>
+    /// <param name="end">Temperatures at the end.</param>
+    /// <param name="windingWeight">Weight of the winding; the case has the rest.</param>
+    /// <param name="limitC">The limit [°C].</param>
+    /// <param name="seconds">The time [s].</param>
+    public bool Reaches(
+        MotorTemperature start,
+        MotorTemperature end,
+        double windingWeight,
+        double limitC,
+        double seconds
+    )
+    {
+        if (start.Weighted(windingWeight) >= limitC || end.Weighted(windingWeight) >= limitC)
+        {
+            return true;
+        }
+
+        var turn = Turn(start, windingWeight);
+        return turn < seconds && Over(turn).Apply(start).Weighted(windingWeight) >= limitC;
+    }
+
     /// <summary>Highest weighted temperature within a time [°C].</summary>
     /// <param name="start">Temperatures at the start.</param>
     /// <param name="windingWeight">Weight of the winding; the case has the rest.</param>
