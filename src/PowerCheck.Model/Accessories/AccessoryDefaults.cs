@@ -24,14 +24,21 @@ public static class AccessoryDefaults
     {
         var regulator = ledger.Word(
             supply.Regulator,
-            Path("regulator"),
+            Path + "regulator",
             Regulator.Switching,
             "assumed: a switching supply"
         );
-        var voltage = Figure(supply.VoltageV, "voltageV", Unit.Volt, 6, "assumed: 6 V", ledger);
+        var voltage = Figure(
+            supply.VoltageV,
+            Path + "voltageV",
+            Unit.Volt,
+            6,
+            "assumed: 6 V",
+            ledger
+        );
         var continuous = Figure(
             supply.ContinuousCurrentA,
-            "continuousCurrentA",
+            Path + "continuousCurrentA",
             Unit.Ampere,
             3,
             "assumed: 3 A, as small controllers give",
@@ -45,17 +52,17 @@ public static class AccessoryDefaults
             continuous,
             Figure(
                 supply.PeakCurrentA,
-                "peakCurrentA",
+                Path + "peakCurrentA",
                 Unit.Ampere,
                 1.5 * continuous,
                 "assumed: half more than continuously",
                 ledger
             ),
-            Figure(supply.DropoutV, "dropoutV", Unit.Volt, 0.5, "assumed: 0.5 V", ledger),
+            Figure(supply.DropoutV, Path + "dropoutV", Unit.Volt, 0.5, "assumed: 0.5 V", ledger),
             linear
                 ? Figure(
                     supply.MaxHeatW,
-                    "maxHeatW",
+                    Path + "maxHeatW",
                     Unit.Watt,
                     Math.Max(0.5, (LinearRatedAtV - voltage) * continuous),
                     "assumed: the heat of its continuous current on two full lithium cells",
@@ -64,10 +71,17 @@ public static class AccessoryDefaults
                 : double.NaN,
             linear
                 ? 1
-                : Figure(supply.Efficiency, "efficiency", Unit.One, 0.85, "assumed: 0.85", ledger),
+                : Figure(
+                    supply.Efficiency,
+                    Path + "efficiency",
+                    Unit.One,
+                    0.85,
+                    "assumed: 0.85",
+                    ledger
+                ),
             Figure(
                 supply.ReceiverResetV,
-                "receiverResetV",
+                Path + "receiverResetV",
                 Unit.Volt,
                 4,
                 "assumed: a receiver resets under 4 V",
@@ -86,16 +100,16 @@ public static class AccessoryDefaults
         );
     }
 
-    private static string Path(string member) => $"controller.receiverSupply.{member}";
+    private const string Path = "controller.receiverSupply.";
 
     private static double Figure(
         double? given,
-        string member,
+        string path,
         Unit unit,
         double assumed,
         string basis,
         Ledger ledger
-    ) => ledger.Figure(given, Path(member), unit, assumed, Spread.Relative(0.4), basis);
+    ) => ledger.Figure(given, path, unit, assumed, Spread.Relative(0.4), basis);
 
     private static (Currents Receiver, Currents Battery) Sum(
         IReadOnlyList<AccessoryLabel>? accessories,

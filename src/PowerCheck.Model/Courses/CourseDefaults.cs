@@ -97,21 +97,29 @@ public static class CourseDefaults
         ];
         for (var n = 0; n < lap.Length; n++)
         {
-            List(lap[n], $"course.segments.{n}", ledger);
+            List(lap[n], DefaultPaths[n], ledger);
         }
 
         return lap;
     }
 
+    private static readonly SegmentPaths[] DefaultPaths =
+    [
+        new("course.segments.0"),
+        new("course.segments.1"),
+        new("course.segments.2"),
+        new("course.segments.3"),
+    ];
+
     // The default lap is listed member by member, so that each can be given instead.
-    private static void List(Segment segment, string path, Ledger ledger)
+    private static void List(Segment segment, SegmentPaths paths, Ledger ledger)
     {
         const string Basis =
             "assumed lap: 24 s creep on the level, 20 s at half the slope, 6 s at the slope, 10 s rest";
-        ledger.Word<SegmentKind>(null, $"{path}.kind", segment.Kind, Basis);
+        ledger.Word<SegmentKind>(null, paths.Kind, segment.Kind, Basis);
         ledger.Figure(
             null,
-            $"{path}.seconds",
+            paths.Seconds,
             Unit.Second,
             segment.DurationS,
             Spread.Relative(0.3),
@@ -121,7 +129,7 @@ public static class CourseDefaults
         {
             ledger.Figure(
                 null,
-                $"{path}.slopeDegrees",
+                paths.SlopeDegrees,
                 Unit.Degree,
                 segment.SlopeRad,
                 Spread.None,
@@ -129,7 +137,7 @@ public static class CourseDefaults
             );
             ledger.Figure(
                 null,
-                $"{path}.speedMPerS",
+                paths.SpeedMPerS,
                 Unit.MetrePerSecond,
                 segment.SpeedMPerS,
                 Spread.None,
@@ -140,7 +148,7 @@ public static class CourseDefaults
 
     private static Segment Complete(SegmentLabel label, int n, Road road, Ledger ledger)
     {
-        var path = $"course.segments.{n}";
+        var paths = new SegmentPaths($"course.segments.{n}");
         var onSlope = label.Kind is SegmentKind.Creep or SegmentKind.Hold;
         return new(
             label.DurationS,
@@ -148,7 +156,7 @@ public static class CourseDefaults
             onSlope
                 ? ledger.Figure(
                     label.SlopeRad,
-                    $"{path}.slopeDegrees",
+                    paths.SlopeDegrees,
                     Unit.Degree,
                     label.Kind == SegmentKind.Hold ? road.SlopeRad : 0,
                     Spread.None,
@@ -158,7 +166,7 @@ public static class CourseDefaults
             label.Kind == SegmentKind.Creep
                 ? ledger.Figure(
                     label.SpeedMPerS,
-                    $"{path}.speedMPerS",
+                    paths.SpeedMPerS,
                     Unit.MetrePerSecond,
                     road.CreepMPerS,
                     Spread.None,
@@ -171,20 +179,32 @@ public static class CourseDefaults
 
     private static Judging Judging(JudgingLabel label, Ledger ledger) =>
         new(
-            Seconds(label.ClimbS, "climbSeconds", 60, ledger),
-            Seconds(label.HoldS, "holdSeconds", 30, ledger),
-            Seconds(label.SlipS, "slipSeconds", 3, ledger),
-            Seconds(label.PunchS, "punchSeconds", 3, ledger),
-            Seconds(label.JamS, "jamSeconds", 2, ledger)
+            Seconds(label.ClimbS, "course.judging.climbSeconds", 60, ledger),
+            Seconds(label.HoldS, "course.judging.holdSeconds", 30, ledger),
+            Seconds(label.SlipS, "course.judging.slipSeconds", 3, ledger),
+            Seconds(label.PunchS, "course.judging.punchSeconds", 3, ledger),
+            Seconds(label.JamS, "course.judging.jamSeconds", 2, ledger)
         );
 
-    private static double Seconds(double? given, string name, double assumed, Ledger ledger) =>
+    private static double Seconds(double? given, string path, double assumed, Ledger ledger) =>
         ledger.Figure(
             given,
-            $"course.judging.{name}",
+            path,
             Unit.Second,
             assumed,
             Spread.None,
             "assumed: how long such a moment lasts"
         );
+
+    /// <summary>The members of a segment.</summary>
+    private sealed class SegmentPaths(string path)
+    {
+        public string Kind { get; } = path + ".kind";
+
+        public string Seconds { get; } = path + ".seconds";
+
+        public string SlopeDegrees { get; } = path + ".slopeDegrees";
+
+        public string SpeedMPerS { get; } = path + ".speedMPerS";
+    }
 }

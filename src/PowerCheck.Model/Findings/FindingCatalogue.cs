@@ -3,6 +3,8 @@ namespace PowerCheck.Model.Findings;
 /// <summary>Every kind of finding that a check can make.</summary>
 public static class FindingCatalogue
 {
+    private static int place;
+
     /// <summary>Motor kind against the kinds that the controller drives.</summary>
     public static readonly FindingKind ControllerMotorKind = Of(
         "controller.motor-kind",
@@ -637,6 +639,7 @@ public static class FindingCatalogue
     ) =>
         new(
             code,
+            place++,
             code[..code.IndexOf('.', StringComparison.Ordinal)],
             severity,
             effect,

@@ -18,10 +18,6 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
         FindingCatalogue.DrivetrainPitch,
     ];
 
-    private static readonly Dictionary<string, int> Place = FindingCatalogue
-        .All.Select((kind, n) => (kind.Code, n))
-        .ToDictionary(x => x.Code, x => x.n, StringComparer.Ordinal);
-
     /// <summary>Every finding of a rig.</summary>
     /// <param name="it">What was computed.</param>
     public static IReadOnlyList<Finding> Inspect(Inspection it) =>
@@ -42,40 +38,59 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
     /// <param name="findings">The findings.</param>
     public static Judgement Of(IReadOnlyList<Finding> findings)
     {
-        var judged = findings.Where(f => f.Kind.Judged && !IsCaution(f)).ToArray();
-        var verdict =
-            judged.Any(f => f.Outcome == Outcome.Fails) ? Verdict.Unsuitable
-            : judged.Any(f => f.Outcome == Outcome.Unknown) ? Verdict.Undetermined
-            : judged.Any(f => f.Outcome == Outcome.Doubtful) ? Verdict.Limited
-            : Verdict.Suitable;
-        var decisive = Ordered(judged.Where(f => f.Outcome == Decisive(verdict)), hardFirst: true)
-            .FirstOrDefault();
-        return new(
-            verdict,
-            Ordered(
-                findings.Select(f => ReferenceEquals(f, decisive) ? f with { Decides = true } : f),
-                hardFirst: false
+        var verdict = Verdict.Suitable;
+        foreach (var finding in findings)
+        {
+            if (Counts(finding) && Of(finding.Outcome) > verdict)
+            {
+                verdict = Of(finding.Outcome);
+            }
+        }
+
+        Finding? decisive = null;
+        foreach (var finding in findings)
+        {
+            if (
+                Counts(finding)
+                && Of(finding.Outcome) == verdict
+                && (decisive is null || Decisive(finding, decisive) < 0)
             )
-        );
+            {
+                decisive = finding;
+            }
+        }
+
+        var ordered = findings
+            .Select(f => ReferenceEquals(f, decisive) ? f with { Decides = true } : f)
+            .ToArray();
+        Array.Sort(ordered, InOrder);
+        return new(verdict, ordered);
     }
 
-    private static Finding[] Ordered(IEnumerable<Finding> findings, bool hardFirst)
+    // What an outcome makes of the verdict; the verdicts stand in rising order of weight.
+    private static Verdict Of(Outcome outcome) =>
+        outcome switch
+        {
+            Outcome.Fails => Verdict.Unsuitable,
+            Outcome.Unknown => Verdict.Undetermined,
+            Outcome.Doubtful => Verdict.Limited,
+            _ => Verdict.Suitable,
+        };
+
+    private static int Decisive(Finding a, Finding b)
     {
-        var items = findings.ToArray();
-        var keys = items
-            .Select(f =>
-                (
-                    f.Decides ? 0 : 1,
-                    hardFirst ? Hardness(f) : Rank(f.Outcome),
-                    f.Caution ? 0 : 1,
-                    -Closeness(f),
-                    Place[f.Kind.Code],
-                    f.LoadCase is null ? 0 : f.LoadCase.Length
-                )
-            )
-            .ToArray();
-        Array.Sort(keys, items);
-        return items;
+        var hardness = Hardness(a).CompareTo(Hardness(b));
+        return hardness != 0 ? hardness : InOrder(a, b);
+    }
+
+    private static int InOrder(Finding a, Finding b)
+    {
+        var order = b.Decides.CompareTo(a.Decides);
+        order = order != 0 ? order : Rank(a.Outcome).CompareTo(Rank(b.Outcome));
+        order = order != 0 ? order : b.Caution.CompareTo(a.Caution);
+        order = order != 0 ? order : Closeness(b).CompareTo(Closeness(a));
+        order = order != 0 ? order : a.Kind.Place.CompareTo(b.Kind.Place);
+        return order != 0 ? order : string.CompareOrdinal(a.LoadCase, b.LoadCase);
     }
 
     /// <summary>The deciding figure and the condition in one plain sentence.</summary>
@@ -107,17 +122,9 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
         : char.IsUpper(message[1]) ? message
         : char.ToLowerInvariant(message[0]) + message[1..];
 
-    private static bool IsCaution(Finding finding) =>
-        finding is { Caution: true, Outcome: Outcome.Holds } && double.IsNaN(finding.Severeness);
-
-    private static Outcome Decisive(Verdict verdict) =>
-        verdict switch
-        {
-            Verdict.Unsuitable => Outcome.Fails,
-            Verdict.Undetermined => Outcome.Unknown,
-            Verdict.Limited => Outcome.Doubtful,
-            _ => Outcome.Holds,
-        };
+    // A word of caution without a margin never counts.
+    private static bool Counts(Finding finding) =>
+        finding.Kind.Judged && !(finding.Caution && double.IsNaN(finding.Severeness));
 
     private static int Hardness(Finding finding)
     {
