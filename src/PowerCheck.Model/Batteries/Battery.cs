@@ -45,6 +45,9 @@ public sealed record Battery
     /// <summary>Burst rate printed [1/h].</summary>
     public required double BurstC { get; init; }
 
+    /// <summary>For how long the burst rate is allowed [s].</summary>
+    public required double BurstS { get; init; }
+
     /// <summary>Heat capacity [J/K].</summary>
     public required double HeatJPerK { get; init; }
 

@@ -103,6 +103,7 @@ public static class BatteryDefaults
             ),
             ContinuousC = label.ContinuousC ?? double.NaN,
             BurstC = label.BurstC ?? double.NaN,
+            BurstS = label.BurstS ?? double.NaN,
             HeatJPerK = mass * HeatJPerKgK,
             PackToAmbientKPerW = ledger.Figure(
                 label.PackToAmbientKPerW,

@@ -104,7 +104,7 @@ public static class CaseRunner
         var limited = point.MotorA > limit;
         if (limited)
         {
-            point = FullThrottle(rig, source, rig.Motor.TorqueOf(limit, 0));
+            point = HeldToLimit(rig, source, limit);
         }
 
         var stuck = point.SpeedRadPerS <= 0;
@@ -239,6 +239,24 @@ public static class CaseRunner
         }
 
         return OperatingPoint.AtDuty(rig, source, 1, speed);
+    }
+
+    // Fully on at the controller's limit: the torque that leaves the speed at which just that current flows.
+    private static OperatingPoint HeldToLimit(Rig rig, Source source, double limitA)
+    {
+        var point = FullThrottle(rig, source, rig.Motor.TorqueOf(limitA, 0));
+        for (
+            var tries = 0;
+            Math.Abs(point.MotorA - limitA) > 1e-12 * limitA
+                && point.SpeedRadPerS > 0
+                && tries < 100;
+            tries++
+        )
+        {
+            point = FullThrottle(rig, source, rig.Motor.TorqueOf(limitA, point.SpeedRadPerS));
+        }
+
+        return point;
     }
 
     // Without a resistance the current that a torque needs is known all the same, friction at the highest speed included.

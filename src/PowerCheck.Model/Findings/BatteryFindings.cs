@@ -1,6 +1,7 @@
 using PowerCheck.Model.Batteries;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Thermal;
 using PowerCheck.Model.Units;
 using static PowerCheck.Model.Findings.FindingCatalogue;
 
@@ -62,7 +63,13 @@ internal static class BatteryFindings
             );
         }
 
-        var burst = double.IsNaN(battery.BurstC) ? battery.ContinuousC : battery.BurstC;
+        var seconds = it.Course.Judging.PunchS;
+        var burst = BurstRating.AllowedA(
+            battery.ContinuousC,
+            battery.BurstC,
+            battery.BurstS,
+            seconds
+        );
         if (!double.IsNaN(burst))
         {
             yield return Make.Limit(
@@ -71,7 +78,8 @@ internal static class BatteryFindings
                 "Battery current in a full-throttle punch",
                 it.Cases[LoadCaseName.Punch].BatteryCurrentA,
                 burst * battery.OneCurrentA,
-                Unit.Ampere
+                Unit.Ampere,
+                durationS: seconds
             );
         }
     }

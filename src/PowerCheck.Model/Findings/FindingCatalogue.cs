@@ -211,6 +211,18 @@ public static class FindingCatalogue
         "iec60034-1"
     );
 
+    /// <summary>Motor current of slip, punch and jam against the burst current printed on the motor, for as long as each is judged.</summary>
+    public static readonly FindingKind MotorBurstCurrent = Of(
+        "motor.burst-current",
+        Severity.Notice,
+        Effect.Damage,
+        true,
+        "Motor current of slip, punch and jam against the burst current printed on the motor, for as long as each is judged.",
+        "the motor's box",
+        "more than its maker says that it stands for moments",
+        "iec60149"
+    );
+
     /// <summary>Case temperature at its peak over the course against the touch warning for bare metal.</summary>
     public static readonly FindingKind MotorTouchTemperature = Of(
         "motor.touch-temperature",
@@ -595,6 +607,7 @@ public static class FindingCatalogue
         MotorWindingTemperature,
         MotorMagnetTemperature,
         MotorContinuousCurrent,
+        MotorBurstCurrent,
         MotorTouchTemperature,
         MotorCommutator,
         MotorColdMagnet,

@@ -1,5 +1,7 @@
+using PowerCheck.Model.Courses;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Motors;
+using PowerCheck.Model.Thermal;
 using PowerCheck.Model.Units;
 using static PowerCheck.Model.Findings.FindingCatalogue;
 
@@ -25,6 +27,11 @@ internal static class MotorFindings
             );
         }
 
+        foreach (var finding in Burst(it))
+        {
+            yield return finding;
+        }
+
         var housing = it.Result.Temperatures.MotorCase;
         if (housing.PeakC > housing.LimitC)
         {
@@ -48,6 +55,35 @@ internal static class MotorFindings
         }
 
         yield return Stall(it);
+    }
+
+    private static IEnumerable<Finding> Burst(Inspection it)
+    {
+        var ratings = it.Rig.Motor.Ratings;
+        if (double.IsNaN(ratings.BurstCurrentA))
+        {
+            yield break;
+        }
+
+        LoadCaseName[] moments = [LoadCaseName.Slip, LoadCaseName.Punch, LoadCaseName.Jam];
+        foreach (var name in moments)
+        {
+            var seconds = CaseHeat.JudgedS(name, it.Course.Judging);
+            yield return Make.Limit(
+                MotorBurstCurrent,
+                Say.Word(name),
+                $"Motor current {Say.Case(name)}",
+                it.Cases[name].MotorCurrentA,
+                BurstRating.AllowedA(
+                    ratings.ContinuousCurrentA,
+                    ratings.BurstCurrentA,
+                    ratings.BurstS,
+                    seconds
+                ),
+                Unit.Ampere,
+                durationS: seconds
+            );
+        }
     }
 
     private static IEnumerable<Finding> Brushed(Inspection it)
