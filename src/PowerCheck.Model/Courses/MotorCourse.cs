@@ -17,64 +17,71 @@ public sealed record MotorCourse(
     private const int MostLaps = 2000;
     private const double LongestLookS = 3600;
 
-    private double LapS => Segments.Sum(s => s.Seconds);
-
     /// <summary>Temperatures at the end of the run, from cold.</summary>
     public MotorTemperature End { get; } = EndOf(Warmth, Lap, Segments, RunS);
 
     /// <summary>
-    /// Temperatures from which the load cases are judged: the end of a lap that repeats itself or, in runaway, the end of
-    /// the run, no more than what is called runaway.
+    /// Temperatures from which the load cases are judged: the end of a lap that repeats itself or, where the winding passes
+    /// its limit on the way there, the moment at which it does: a driver stops then.
     /// </summary>
     public MotorTemperature Warm =>
-        Lap.Runaway
-            ? new(
-                Math.Min(End.WindingC, MotorWarmth.RunawayC),
-                Math.Min(End.CaseC, MotorWarmth.RunawayC)
-            )
-            : Lap.Start;
+        !(Lap.PeakWindingC >= Warmth.Motor.Heat.WindingLimitC) ? Lap.Start
+        : double.IsFinite(WindingLimit.Seconds) ? WindingLimit.At
+        : End;
 
-    /// <summary>
-    /// Time into the course, from cold, at which a weighted temperature reaches a limit [s]; infinity when it does not
-    /// within the run or an hour.
-    /// </summary>
-    /// <param name="peakC">Its peak in a lap that repeats itself [°C].</param>
-    /// <param name="windingWeight">Weight of the winding.</param>
-    /// <param name="limitC">The limit [°C].</param>
-    public double TimeToLimit(double peakC, double windingWeight, double limitC)
+    /// <summary>When the winding reaches its limit over the course, from cold, and how warm the motor is then.</summary>
+    public (double Seconds, MotorTemperature At) WindingLimit { get; } =
+        FirstTime(Warmth, Lap.PeakWindingC, Segments, RunS, 1, Warmth.Motor.Heat.WindingLimitC);
+
+    /// <summary>When the magnet reaches its limit over the course, from cold, and how warm the motor is then.</summary>
+    public (double Seconds, MotorTemperature At) MagnetLimit { get; } =
+        FirstTime(
+            Warmth,
+            Lap.PeakMagnetC,
+            Segments,
+            RunS,
+            Warmth.MagnetWeight,
+            Warmth.Motor.Heat.MagnetLimitC
+        );
+
+    // Infinity when it does not within the run or an hour.
+    private static (double Seconds, MotorTemperature At) FirstTime(
+        MotorWarmth warmth,
+        double peakC,
+        IReadOnlyList<(Drive Drive, double Seconds)> segments,
+        double runS,
+        double windingWeight,
+        double limitC
+    )
     {
-        if (double.IsNaN(peakC) || double.IsNaN(Lap.Lap.G1))
+        var x = warmth.Cold;
+        if (double.IsNaN(peakC))
         {
-            return double.NaN;
+            return (double.NaN, x);
         }
 
-        var longest = Math.Max(LongestLookS, double.IsNaN(RunS) ? 0 : RunS);
-        if (peakC < limitC)
+        var longest = Math.Max(LongestLookS, double.IsNaN(runS) ? 0 : runS);
+        for (var t = 0.0; t < longest && peakC >= limitC; )
         {
-            return double.PositiveInfinity;
-        }
-
-        var x = Warmth.Cold;
-        for (var t = 0.0; t < longest; )
-        {
-            foreach (var (drive, seconds) in Segments)
+            foreach (var (drive, seconds) in segments)
             {
                 var (count, piece) = MotorWarmth.Pieces(drive, seconds);
                 for (var n = 0; n < count; n++, t += piece)
                 {
-                    var network = drive.Network(Warmth, x);
-                    var crossing = network.FirstCrossing(x, windingWeight, limitC, piece);
-                    if (double.IsFinite(crossing))
+                    var network = drive.Network(warmth, x);
+                    var next = network.Over(piece).Apply(x);
+                    if (network.Reaches(x, next, windingWeight, limitC, piece))
                     {
-                        return t + crossing;
+                        var crossing = network.FirstCrossing(x, windingWeight, limitC, piece);
+                        return (t + crossing, network.Over(crossing).Apply(x));
                     }
 
-                    x = network.Over(piece).Apply(x);
+                    x = next;
                 }
             }
         }
 
-        return double.PositiveInfinity;
+        return (double.PositiveInfinity, x);
     }
 
     private static MotorTemperature EndOf(

@@ -44,11 +44,11 @@ public sealed record MotorNodes(NodeReport Winding, NodeReport Magnet, NodeRepor
         return new(
             Report(motor.End.WindingC, lap.PeakWindingC, heat.WindingLimitC, winding) with
             {
-                CourseTimeToLimitS = motor.TimeToLimit(lap.PeakWindingC, 1, heat.WindingLimitC),
+                CourseTimeToLimitS = motor.WindingLimit.Seconds,
             },
             Report(motor.Warmth.MagnetC(motor.End), lap.PeakMagnetC, heat.MagnetLimitC, magnet) with
             {
-                CourseTimeToLimitS = motor.TimeToLimit(lap.PeakMagnetC, weight, heat.MagnetLimitC),
+                CourseTimeToLimitS = motor.MagnetLimit.Seconds,
             },
             Report(motor.End.CaseC, lap.PeakCaseC, TouchLimitC, housing)
         );

@@ -72,7 +72,7 @@ public static class FindingCatalogue
         Effect.Shutdown,
         true,
         "Controller temperature by its thermal memory, over the course and in each load case for as long as it is judged.",
-        "what its continuous and burst ratings tell of it",
+        "by its continuous and burst ratings",
         "it shuts down on the slope, or burns",
         "iec60149",
         "slva"
@@ -133,7 +133,7 @@ public static class FindingCatalogue
         Effect.Shutdown,
         false,
         "Controller temperature if the freewheel current of a brushed motor flows through a diode, which the box does not tell.",
-        "what its ratings tell of it",
+        "by its ratings",
         "with a diode it would run that much hotter",
         "slva"
     );
@@ -145,7 +145,7 @@ public static class FindingCatalogue
         Effect.Damage,
         false,
         "How long the controller lasts with the motor wedged at full throttle, cold.",
-        "what its ratings tell of it",
+        "by its ratings",
         "let go of the throttle before",
         "iec60149"
     );

@@ -14,7 +14,7 @@ public static class Say
     {
         if (!double.IsFinite(si))
         {
-            return double.IsNaN(si) ? "not known" : "without end";
+            return double.IsNaN(si) ? "not known" : "rising without end";
         }
 
         var figure = unit.FromSi(si);

@@ -50,8 +50,9 @@ public sealed record LapWarmth(
             }
 
             if (
-                Math.Abs(next.WindingC - start.WindingC) < 1e-6
-                && Math.Abs(next.CaseC - start.CaseC) < 1e-6
+                double.IsNaN(next.WindingC)
+                || Math.Abs(next.WindingC - start.WindingC) < 1e-6
+                    && Math.Abs(next.CaseC - start.CaseC) < 1e-6
             )
             {
                 return Walk(warmth, segments, next, lap);

@@ -1,5 +1,6 @@
 using MathNet.Numerics.Integration;
 using MathNet.Numerics.RootFinding;
+using PowerCheck.Model.Materials;
 
 namespace PowerCheck.Model.Thermal;
 
@@ -51,25 +52,31 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
             15
         );
 
-    /// <summary>Winding temperature after a time with the copper alone [°C], by Newton's method on the quadrature.</summary>
+    /// <summary>
+    /// Winding temperature after a time with the copper alone [°C]: exact at a held current; at a set throttle, where the
+    /// current only falls, the quadrature is solved below that.
+    /// </summary>
     /// <param name="startC">Winding temperature at the start [°C].</param>
     /// <param name="seconds">How long [s], within the first 2 s.</param>
     public double AloneAfterC(double startC, double seconds)
     {
-        var capacity = Warmth.Motor.Heat.CopperJPerK;
-        // At constant current the rise is exponential, at a set throttle less: a start from which Newton's method closes in.
-        var guess = startC + (HeatW(startC) * seconds / capacity);
-        return guess > Highest
-            ? Highest
-            : NewtonRaphson.FindRootNearGuess(
-                toC => AloneTimeS(startC, toC) - seconds,
-                toC => capacity / HeatW(toC),
-                guess,
-                startC,
-                Highest,
-                1e-7,
-                50
+        var growth = Copper.Growth(startC);
+        var rate =
+            HeatW(startC)
+            * Copper.TemperatureCoefficientPerK
+            / (growth * Warmth.Motor.Heat.CopperJPerK);
+        var held =
+            startC
+            + (
+                (Math.Exp(Math.Min(rate * seconds, 50)) - 1)
+                * growth
+                / Copper.TemperatureCoefficientPerK
             );
+        var most = Math.Min(held, Highest);
+        double Late(double toC) => AloneTimeS(startC, toC) - seconds;
+        return Drive.Follows != DriveKind.Throttle || !(Late(most) > 0)
+            ? most
+            : Brent.FindRoot(Late, startC, most, 1e-6, 200);
     }
 
     /// <summary>Winding temperature after a time of any length [°C].</summary>

@@ -66,7 +66,11 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
                 return MotorTemperature.At(double.PositiveInfinity);
             }
 
-            if (drive.Follows == DriveKind.Current || Near(x, next, 1e-7))
+            if (
+                drive.Follows == DriveKind.Current
+                || double.IsNaN(next.WindingC)
+                || Near(x, next, 1e-7)
+            )
             {
                 return next;
             }
@@ -77,7 +81,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         return x;
     }
 
-    /// <summary>The temperatures after a drive of some time, in pieces short enough for the current to be held.</summary>
+    /// <summary>The temperatures after a drive of some time, in pieces short enough for the current to be held; infinite in runaway.</summary>
     /// <param name="drive">The drive.</param>
     /// <param name="start">Temperatures at the start.</param>
     /// <param name="seconds">How long [s].</param>
@@ -87,6 +91,11 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         var x = start;
         for (var n = 0; n < count; n++)
         {
+            if (x.WindingC > RunawayC)
+            {
+                return MotorTemperature.At(double.PositiveInfinity);
+            }
+
             x = drive.Network(this, x).Over(piece).Apply(x);
         }
 
