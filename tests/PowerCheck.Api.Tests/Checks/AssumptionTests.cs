@@ -40,9 +40,13 @@ public class AssumptionTests
     {
         var body = SampleRigs.Of(name);
         var first = await Checked(body);
-        Send(body, Assumptions(first));
-
-        var second = await Checked(body);
+        var second = first;
+        // One assumption may only make sense beside another, so that a second round may be needed.
+        for (var round = 0; round < 2 && Assumptions(second).Any(); round++)
+        {
+            Send(body, Assumptions(second));
+            second = await Checked(body);
+        }
 
         Assert.Empty(Assumptions(second).Select(Path));
         Assert.Equal(

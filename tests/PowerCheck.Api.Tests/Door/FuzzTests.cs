@@ -42,7 +42,14 @@ public class FuzzTests
     public void The_door_reads_or_refuses_a_good_body_with_some_bytes_changed() =>
         Gen.Select(Gen.Int[0, Good.Length - 1], Gen.Byte, Gen.Int[0, 3])
             .Array[1, 4]
-            .Sample(changes => Refused(Changed(changes)), iter: 5000);
+            .Sample(
+                changes =>
+                {
+                    // A change may leave the body good; what counts is that it is read or refused at all.
+                    _ = Refused(Changed(changes));
+                },
+                iter: 5000
+            );
 
     [Fact]
     public async Task A_good_body_with_odd_values_gets_an_answer_or_a_problem() =>

@@ -98,8 +98,8 @@ public class SafetyTests
     private static Finding Finding(string code) =>
         new()
         {
-            Kind = new(code, "part", Severity.Warning, Effect.Fire, "", "", "", true, "1.0.0", []),
+            Kind = FindingCatalogue.All.Single(kind => kind.Code == code),
             Outcome = Outcome.Fails,
-            Message = "invented for this test",
+            Sentence = () => "invented for this test",
         };
 }

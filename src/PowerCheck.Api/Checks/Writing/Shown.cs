@@ -1,3 +1,4 @@
+using System.Globalization;
 using PowerCheck.Model.Units;
 
 namespace PowerCheck.Api.Checks.Writing;
@@ -27,9 +28,12 @@ internal static class Shown
         // Powers of ten up to 22 are exact, so that the quotient is the double closest to the decimal.
         return places switch
         {
-            > 22 => 0,
-            >= 0 => Math.Round(figure * Math.Pow(10, places)) / Math.Pow(10, places),
-            _ => Math.Round(figure / Math.Pow(10, -places)) * Math.Pow(10, -places),
+            >= 0 and <= 22 => Math.Round(figure * Math.Pow(10, places)) / Math.Pow(10, places),
+            < 0 and >= -10 => Math.Round(figure / Math.Pow(10, -places)) * Math.Pow(10, -places),
+            _ => double.Parse(
+                figure.ToString("G6", CultureInfo.InvariantCulture),
+                CultureInfo.InvariantCulture
+            ),
         };
     }
 }
