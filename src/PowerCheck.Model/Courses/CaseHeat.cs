@@ -55,15 +55,35 @@ public static class CaseHeat
             return new(warmth, Drive.Current(load.MotorCurrentA, 0, Ripple(load), uneven));
         }
 
-        var source = rig.SourceAt(1, false);
         return new(
             warmth,
             Drive.Throttle(
-                windingC => OperatingPoint.AtDuty(rig, source, load.DutyRatio, 0, windingC).MotorA,
+                ThrottleCurrent(rig, rig.SourceAt(1, false), load.DutyRatio),
                 Ripple(load),
                 uneven
             )
         );
+    }
+
+    /// <summary>Current of a locked motor at a set throttle, from its winding's temperature [A from °C].</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="source">Pack and battery leads.</param>
+    /// <param name="throttle">Duty, above 0 to 1.</param>
+    public static Func<double, double> ThrottleCurrent(Rig rig, Source source, double throttle)
+    {
+        var auxiliary = rig.Auxiliary;
+        var motor = rig.Motor;
+        var loop = rig.LoopOhm;
+        var motors = rig.Vehicle.MotorCount;
+        return windingC =>
+            Bus.AtDuty(
+                source,
+                auxiliary,
+                motors,
+                throttle,
+                motor.ResistanceAt(windingC) + loop,
+                motor.BrushDropV
+            ).MotorA;
     }
 
     /// <summary>Loss of a case over the controller's rated loss; at standstill with a brushless motor the rating is less.</summary>

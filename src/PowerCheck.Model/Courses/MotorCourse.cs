@@ -70,7 +70,7 @@ public sealed record MotorCourse(
                 {
                     var network = drive.Network(warmth, x);
                     var next = network.Over(piece).Apply(x);
-                    if (network.Reaches(x, next, windingWeight, limitC, piece))
+                    if (network.Reaches(x, next, windingWeight, limitC))
                     {
                         var crossing = network.FirstCrossing(x, windingWeight, limitC, piece);
                         return (t + crossing, network.Over(crossing).Apply(x));

@@ -131,11 +131,9 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
     {
         var source = rig.SourceAt(CaseRunner.HalfCharge, true);
         var limit = rig.Controller.CurrentLimitA;
-        double Current(double windingC)
-        {
-            var free = OperatingPoint.AtDuty(rig, source, throttle, 0, windingC).MotorA;
-            return free > limit ? limit : free;
-        }
+        var free = CaseHeat.ThrottleCurrent(rig, source, throttle);
+        double Current(double windingC) =>
+            free(windingC) is var current && current > limit ? limit : current;
 
         return Drive.Throttle(
             Current,

@@ -47,7 +47,7 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
             toC,
             out _,
             out _,
-            1e-9,
+            1e-8,
             8,
             15
         );
@@ -74,8 +74,10 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
             );
         var most = Math.Min(held, Highest);
         double Late(double toC) => AloneTimeS(startC, toC) - seconds;
-        return Drive.Follows != DriveKind.Throttle || !(Late(most) > 0)
-            ? most
+        double LatePerK(double toC) => Warmth.Motor.Heat.CopperJPerK / HeatW(toC);
+        return Drive.Follows != DriveKind.Throttle || !(Late(most) > 0) ? most
+            : NewtonRaphson.TryFindRoot(Late, LatePerK, most, startC, most, 1e-6, 20, out var found)
+                ? found
             : Brent.FindRoot(Late, startC, most, 1e-6, 200);
     }
 

@@ -129,13 +129,13 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         {
             var network = drive.Network(this, x);
             var next = network.Over(piece).Apply(x);
-            if (windingOpen && network.Reaches(x, next, 1, heat.WindingLimitC, piece))
+            if (windingOpen && network.Reaches(x, next, 1, heat.WindingLimitC))
             {
                 winding = t + network.FirstCrossing(x, 1, heat.WindingLimitC, piece);
                 windingOpen = false;
             }
 
-            if (magnetOpen && network.Reaches(x, next, MagnetWeight, heat.MagnetLimitC, piece))
+            if (magnetOpen && network.Reaches(x, next, MagnetWeight, heat.MagnetLimitC))
             {
                 magnet = t + network.FirstCrossing(x, MagnetWeight, heat.MagnetLimitC, piece);
                 magnetOpen = false;

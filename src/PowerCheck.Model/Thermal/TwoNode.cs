@@ -164,13 +164,11 @@ public readonly struct TwoNode
     /// <param name="end">Temperatures at the end.</param>
     /// <param name="windingWeight">Weight of the winding; the case has the rest.</param>
     /// <param name="limitC">The limit [°C].</param>
-    /// <param name="seconds">The time [s].</param>
     public bool Reaches(
         MotorTemperature start,
         MotorTemperature end,
         double windingWeight,
-        double limitC,
-        double seconds
+        double limitC
     )
     {
         if (start.Weighted(windingWeight) >= limitC || end.Weighted(windingWeight) >= limitC)
@@ -178,9 +176,15 @@ public readonly struct TwoNode
             return true;
         }
 
-        var turn = Turn(start, windingWeight);
-        return turn < seconds && Over(turn).Apply(start).Weighted(windingWeight) >= limitC;
+        // It turns once at most: a peak between the ends rises from one and falls to the other.
+        return Rate(start, windingWeight) > 0
+            && Rate(end, windingWeight) < 0
+            && Over(Turn(start, windingWeight)).Apply(start).Weighted(windingWeight) >= limitC;
     }
+
+    private double Rate(MotorTemperature x, double windingWeight) =>
+        (windingWeight * ((a11 * x.WindingC) + (a12 * x.CaseC) + b1))
+        + ((1 - windingWeight) * ((a21 * x.WindingC) + (a22 * x.CaseC) + b2));
 
     /// <summary>Highest weighted temperature within a time [°C].</summary>
     /// <param name="start">Temperatures at the start.</param>
@@ -188,14 +192,10 @@ public readonly struct TwoNode
     /// <param name="seconds">The time [s].</param>
     public double Peak(MotorTemperature start, double windingWeight, double seconds)
     {
-        var ends = Math.Max(
-            start.Weighted(windingWeight),
-            Over(seconds).Apply(start).Weighted(windingWeight)
-        );
-        var turn = Turn(start, windingWeight);
-        return turn < seconds
-            ? Math.Max(ends, Over(turn).Apply(start).Weighted(windingWeight))
-            : ends;
+        var end = Over(seconds).Apply(start);
+        return Rate(start, windingWeight) > 0 && Rate(end, windingWeight) < 0
+            ? Over(Turn(start, windingWeight)).Apply(start).Weighted(windingWeight)
+            : Math.Max(start.Weighted(windingWeight), end.Weighted(windingWeight));
     }
 
     // A sum of two exponentials turns once at most: where p·e^(λ₁t) + q·e^(λ₂t) = 0.
