@@ -16,7 +16,8 @@ if (Probe.Address(args) is { } address)
 var builder = WebApplication.CreateBuilder(args);
 builder.AddRequestLogs();
 builder.WebHost.ConfigureKestrel(kestrel =>
-    kestrel.Limits.MaxRequestBodySize = BodyReader.MostBytes
+    // The door counts by itself and answers; the server only keeps out what is larger still.
+    kestrel.Limits.MaxRequestBodySize = 2 * BodyReader.MostBytes
 );
 builder.Services.ConfigureHttpJsonOptions(json => JsonForm.Set(json.SerializerOptions));
 builder.Services.AddProblems();
