@@ -15,6 +15,7 @@ if (Probe.Address(args) is { } address)
 
 var builder = WebApplication.CreateBuilder(args);
 builder.AddRequestLogs();
+builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
 builder.WebHost.ConfigureKestrel(kestrel =>
     // The door counts by itself and answers; the server only keeps out what is larger still.
     kestrel.Limits.MaxRequestBodySize = 2 * BodyReader.MostBytes

@@ -2,6 +2,7 @@ using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using PowerCheck.Api.Checks;
+using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 
 namespace PowerCheck.Api.Documents;
@@ -44,11 +45,34 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
             response.Description = string.Equals(status, "200", StringComparison.Ordinal)
                 ? "The answer."
                 : ProblemKinds.Of(int.Parse(status)).Title + ".";
+            Headers(response);
             sorted[status] = response;
         }
 
         operation.Responses = sorted;
     }
+
+    private static void Headers(IOpenApiResponse response)
+    {
+        if (response is not OpenApiResponse written)
+        {
+            return;
+        }
+
+        written.Headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal)
+        {
+            ["X-Trace-Id"] = Header("The request's trace id.", "4bf92f3577b34da6a3ce929d0e0e4736"),
+            ["Link"] = Header("Leads to the cautions about batteries.", TraceHeaders.Link),
+        };
+    }
+
+    private static OpenApiHeader Header(string description, string example) =>
+        new()
+        {
+            Description = description,
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String },
+            Example = JsonValue.Create(example),
+        };
 
     private static void Check(OpenApiOperation operation)
     {

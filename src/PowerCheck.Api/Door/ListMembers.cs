@@ -67,6 +67,10 @@ internal sealed class PartsMember<T>(PropertyInfo property, int most)
 {
     private readonly Lazy<Shape> shape = new(() => MemberTable.Of(typeof(T)));
 
+    public override Shape Inner => shape.Value;
+
+    public override string Step => ".0";
+
     protected override void ReadItem(ref Walk walk, List<T> items)
     {
         if (walk.Token == JsonTokenType.StartObject)

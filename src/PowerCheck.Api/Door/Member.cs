@@ -15,6 +15,12 @@ internal abstract class Member(PropertyInfo property)
     /// <summary>What it should be, in words that finish "must be …".</summary>
     public abstract string Wanted { get; }
 
+    /// <summary>The objects within it; null when it holds values.</summary>
+    public virtual Shape? Inner => null;
+
+    /// <summary>What stands between its name and those of the members within: a list position, or nothing.</summary>
+    public virtual string Step => "";
+
     /// <summary>Reads the value in hand into its owner, or notes what is wrong with it.</summary>
     public abstract void Read(ref Walk walk, object owner);
 }

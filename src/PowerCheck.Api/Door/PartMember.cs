@@ -11,6 +11,8 @@ internal sealed class PartMember(PropertyInfo property) : Member(property)
 
     public override string Wanted => "an object";
 
+    public override Shape Inner => shape.Value;
+
     public override void Read(ref Walk walk, object owner)
     {
         if (walk.Token == JsonTokenType.StartObject)

@@ -24,7 +24,7 @@ internal static class RequestReader
             return new(null, Malformed.At(text, Malformed.FirstInvalid(text)));
         }
 
-        var walk = new Walk(text, faults);
+        var walk = new Walk(text, MemberTable.Of(typeof(T)), faults);
         try
         {
             return new(ReadRoot<T>(ref walk), null);
@@ -46,7 +46,7 @@ internal static class RequestReader
         T? request = null;
         if (walk.Token == JsonTokenType.StartObject)
         {
-            request = (T)MemberTable.Of(typeof(T)).Read(ref walk);
+            request = (T)walk.Root.Read(ref walk);
         }
         else
         {

@@ -117,16 +117,39 @@ internal sealed class Shape
         );
     }
 
+    /// <summary>Paths of the members with a name, in this object and within.</summary>
+    public IEnumerable<string> Find(string name, string prefix = "")
+    {
+        foreach (var member in members)
+        {
+            var path = prefix + member.Name;
+            if (string.Equals(member.Name, name, StringComparison.Ordinal))
+            {
+                yield return path;
+            }
+
+            foreach (var inner in member.Inner?.Find(name, $"{path}{member.Step}.") ?? [])
+            {
+                yield return inner;
+            }
+        }
+    }
+
     private void NoteUnknown(ref Walk walk, string name)
     {
         var path = walk.Path.ToString();
-        var nearest = Nearest.Of(name, Names);
-        var cure = nearest is null ? "Remove it or correct its name." : $"Did you mean {nearest}?";
+        string[] elsewhere = [.. walk.Root.Find(name)];
+        var nearest = elsewhere.Length == 0 ? Nearest.Of(name, Names) : null;
+        var cure =
+            elsewhere.Length > 0 ? $"It belongs at {string.Join(" or ", elsewhere)}."
+            : nearest is not null ? $"Did you mean {nearest}?"
+            : "Leave it out, or correct its name to one that is allowed.";
         walk.Faults.Add(
-            new(path, FaultCode.UnknownMember, $"{path} is not a member of a check. {cure}")
+            new(path, FaultCode.UnknownMember, $"{path} is not known. {cure}")
             {
                 Nearest = nearest,
-                Allowed = nearest is null ? [.. Names] : null,
+                Related = elsewhere.Length == 0 ? null : elsewhere,
+                Allowed = nearest is null && elsewhere.Length == 0 ? [.. Names] : null,
             }
         );
     }

@@ -10,11 +10,15 @@ internal ref struct Walk
     /// <summary>The reader, at the token in hand.</summary>
     public Utf8JsonReader Reader;
 
-    public Walk(ReadOnlySpan<byte> body, Faults faults)
+    public Walk(ReadOnlySpan<byte> body, Shape root, Faults faults)
     {
+        Root = root;
         Faults = faults;
         Reader = new(body, new JsonReaderOptions { MaxDepth = RequestReader.MostDepth });
     }
+
+    /// <summary>The whole request, of which the object in hand is a part.</summary>
+    public Shape Root { get; }
 
     /// <summary>What was found wrong so far.</summary>
     public Faults Faults { get; }
@@ -81,8 +85,10 @@ internal ref struct Walk
     public void WrongType(string wanted)
     {
         var path = Path.ToString();
-        var message = $"{Name(path)} is {Kind()} and must be {wanted}.";
         var given = Given();
+        var quoted = Token == JsonTokenType.String && double.TryParse(given, out _);
+        var cure = quoted ? " Write it without quotes." : "";
+        var message = $"{Name(path)} is {Kind()} and must be {wanted}.{cure}";
         Skip();
         Faults.Add(new(path, FaultCode.WrongType, message) { Given = given });
     }

@@ -6,7 +6,8 @@ namespace PowerCheck.Api.Pipeline;
 /// <summary>Gives every answer its trace id and the address of the battery cautions.</summary>
 internal sealed class TraceHeaders(RequestDelegate next)
 {
-    private const string Link = $"<{SafetyBlock.Address}>; rel=\"describedby\"";
+    /// <summary>The Link header of every answer.</summary>
+    public const string Link = $"<{SafetyBlock.Address}>; rel=\"describedby\"";
 
     /// <summary>Sets the trace id, and the headers as the answer starts, whatever happens in between.</summary>
     public Task InvokeAsync(HttpContext context)

@@ -124,6 +124,28 @@ public class MistakeTests
     }
 
     [Fact]
+    public async Task A_member_in_the_wrong_object_is_answered_with_its_place()
+    {
+        var error = (
+            await Service.Check(Rigs.Smallest().With("vehicle.pinionTeeth", 12).ToJsonString())
+        ).OnlyError();
+
+        Assert.Equal("unknown-member", error.GetProperty("code").GetString());
+        Assert.Equal("vehicle.drivetrain.pinionTeeth", error.GetProperty("related")[0].GetString());
+        Assert.Contains("vehicle.drivetrain.pinionTeeth", error.GetProperty("message").GetString());
+    }
+
+    [Fact]
+    public async Task A_number_in_quotes_is_answered_with_the_cure()
+    {
+        var error = (
+            await Service.Check(Rigs.Smallest().With("battery.capacityMah", "2200").ToJsonString())
+        ).OnlyError();
+
+        Assert.Contains("without quotes", error.GetProperty("message").GetString());
+    }
+
+    [Fact]
     public async Task A_figure_out_of_range_is_answered_with_what_was_given_and_the_range()
     {
         var error = (

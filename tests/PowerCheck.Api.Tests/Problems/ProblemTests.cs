@@ -113,6 +113,30 @@ public class ProblemTests
     }
 
     [Fact]
+    public async Task A_query_parameter_that_the_service_was_told_to_ignore_is_ignored()
+    {
+        await using var host = Service
+            .Own()
+            .WithWebHostBuilder(builder => builder.UseSetting("Query:Ignored:0", "ref"));
+        using var client = Service.ClientOf(host);
+        using var told = await client.GetAsync("/v1/sources?ref=forum");
+        using var other = await client.GetAsync("/v1/sources?refs=forum");
+
+        Assert.Equal(HttpStatusCode.OK, told.StatusCode);
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, other.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("?findings=", HttpStatusCode.OK)]
+    [InlineData("?Findings=all", HttpStatusCode.UnprocessableEntity)]
+    [InlineData("?findings=All", HttpStatusCode.UnprocessableEntity)]
+    [InlineData("?findings=all&findings=all", HttpStatusCode.UnprocessableEntity)]
+    public async Task Query_parameters_match_exactly_and_may_be_empty(
+        string query,
+        HttpStatusCode status
+    ) => Assert.Equal(status, (await Service.Check(Rigs.Least, query)).Status);
+
+    [Fact]
     public async Task A_failure_of_the_service_is_a_500_that_tells_nothing_of_its_inside()
     {
         await using var host = Service
