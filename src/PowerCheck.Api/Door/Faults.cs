@@ -17,6 +17,12 @@ internal sealed class Faults
     /// <summary>Whether there were more than are kept.</summary>
     public bool Truncated { get; private set; }
 
+    /// <summary>Whether no more are kept; what is costly to tell need not be found out any more.</summary>
+    public bool Full => found?.Count >= Most;
+
+    /// <summary>Notes that there was one more than is kept.</summary>
+    public void Truncate() => Truncated = true;
+
     /// <summary>Keeps a fault, or notes that there are too many.</summary>
     public void Add(Fault fault)
     {

@@ -137,6 +137,12 @@ internal sealed class Shape
 
     private void NoteUnknown(ref Walk walk, string name)
     {
+        if (walk.Faults.Full)
+        {
+            walk.Faults.Truncate();
+            return;
+        }
+
         var path = walk.Path.ToString();
         string[] elsewhere = [.. walk.Root.Find(name)];
         var nearest = elsewhere.Length == 0 ? Nearest.Of(name, Names) : null;
