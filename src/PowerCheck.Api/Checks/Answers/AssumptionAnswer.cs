@@ -10,7 +10,7 @@ public sealed class AssumptionAnswer
     public required string Path { get; init; }
 
     /// <summary>The figure, in the unit of the member's name; absent where a word was assumed.</summary>
-    [Figure(nameof(Model.Units.Unit.One), -1e9, 1e9, 0.75)]
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 0.75)]
     public double? Value { get; init; }
 
     /// <summary>The word, or true or false; absent where a figure was assumed.</summary>
@@ -45,14 +45,14 @@ public sealed class SpreadAnswer
     public double? Factor { get; init; }
 
     /// <summary>Distance either side, in the unit of the path.</summary>
-    [Figure(nameof(Model.Units.Unit.One), 0, 1e9, 20)]
+    [Figure(nameof(Model.Units.Unit.One), 0, 1e12, 20)]
     public double? Absolute { get; init; }
 
     /// <summary>Lower end, in the unit of the path.</summary>
-    [Figure(nameof(Model.Units.Unit.One), -1e9, 1e9, 0.3)]
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 0.3)]
     public double? Low { get; init; }
 
     /// <summary>Upper end, in the unit of the path.</summary>
-    [Figure(nameof(Model.Units.Unit.One), -1e9, 1e9, 0.8)]
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 0.8)]
     public double? High { get; init; }
 }

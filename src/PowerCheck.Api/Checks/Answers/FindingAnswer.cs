@@ -35,11 +35,11 @@ public sealed class FindingAnswer
     public string? LoadCase { get; init; }
 
     /// <summary>The computed figure.</summary>
-    [Figure(nameof(Model.Units.Unit.One), -1e9, 1e9, 0.42)]
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 0.42)]
     public double? Estimate { get; init; }
 
     /// <summary>The limit.</summary>
-    [Figure(nameof(Model.Units.Unit.One), -1e9, 1e9, 1)]
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 1)]
     public double? Limit { get; init; }
 
     /// <summary>The unit of estimate and limit; absent for plain numbers.</summary>
@@ -47,7 +47,7 @@ public sealed class FindingAnswer
     public string? Unit { get; init; }
 
     /// <summary>For how long it is judged, or the time that the message speaks of.</summary>
-    [Figure(nameof(Model.Units.Unit.Second), 0, 1e9, 60)]
+    [Figure(nameof(Model.Units.Unit.Second), 0, 1e12, 60)]
     public double? Seconds { get; init; }
 
     /// <summary>What was computed, the limit, and what it means, in plain words.</summary>
@@ -72,7 +72,7 @@ public sealed class NeedAnswer
     public required string Path { get; init; }
 
     /// <summary>The value at which the outcome turns; absent when it does not turn on this figure alone.</summary>
-    [Figure(nameof(Model.Units.Unit.One), -1e9, 1e9, 19)]
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 19)]
     public double? Threshold { get; init; }
 
     /// <summary>The unit of the threshold; absent for plain numbers.</summary>

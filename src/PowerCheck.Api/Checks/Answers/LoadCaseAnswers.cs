@@ -38,27 +38,27 @@ public sealed class LoadCasesAnswer
 public sealed class LoadCaseAnswer
 {
     /// <summary>Mean motor current.</summary>
-    [Figure(nameof(Unit.Ampere), -1e6, 1e6, 18.4)]
+    [Figure(nameof(Unit.Ampere), -1e12, 1e12, 18.4)]
     public double? MotorCurrentA { get; init; }
 
     /// <summary>Root mean square motor current, ripple included.</summary>
-    [Figure(nameof(Unit.Ampere), 0, 1e6, 18.4)]
+    [Figure(nameof(Unit.Ampere), 0, 1e12, 18.4)]
     public double? MotorRmsCurrentA { get; init; }
 
     /// <summary>Mean battery current.</summary>
-    [Figure(nameof(Unit.Ampere), -1e6, 1e6, 3.1)]
+    [Figure(nameof(Unit.Ampere), -1e12, 1e12, 3.1)]
     public double? BatteryCurrentA { get; init; }
 
     /// <summary>Root mean square battery current.</summary>
-    [Figure(nameof(Unit.Ampere), 0, 1e6, 3.1)]
+    [Figure(nameof(Unit.Ampere), 0, 1e12, 3.1)]
     public double? BatteryRmsCurrentA { get; init; }
 
     /// <summary>Voltage at the controller's input.</summary>
-    [Figure(nameof(Unit.Volt), -1000, 1000, 11.2)]
+    [Figure(nameof(Unit.Volt), -1e12, 1e12, 11.2)]
     public double? BusVoltageV { get; init; }
 
     /// <summary>Mean voltage at the motor's terminals.</summary>
-    [Figure(nameof(Unit.Volt), -1000, 1000, 1.7)]
+    [Figure(nameof(Unit.Volt), -1e12, 1e12, 1.7)]
     public double? MotorVoltageV { get; init; }
 
     /// <summary>Share of the time that the bridge is on.</summary>
@@ -66,27 +66,27 @@ public sealed class LoadCaseAnswer
     public double? DutyRatio { get; init; }
 
     /// <summary>Motor speed.</summary>
-    [Figure(nameof(Unit.Rpm), -1e7, 1e7, 2040)]
+    [Figure(nameof(Unit.Rpm), -1e12, 1e12, 2040)]
     public double? MotorSpeedRpm { get; init; }
 
     /// <summary>Road speed.</summary>
-    [Figure(nameof(Unit.MetrePerSecond), -1e4, 1e4, 0.3)]
+    [Figure(nameof(Unit.MetrePerSecond), -1e12, 1e12, 0.3)]
     public double? RoadSpeedMPerS { get; init; }
 
     /// <summary>Torque at all wheels together.</summary>
-    [Figure(nameof(Unit.NewtonMetre), -1e6, 1e6, 1.4)]
+    [Figure(nameof(Unit.NewtonMetre), -1e12, 1e12, 1.4)]
     public double? WheelTorqueNm { get; init; }
 
     /// <summary>Heat in one motor, winding at 20 °C.</summary>
-    [Figure(nameof(Unit.Watt), 0, 1e9, 8.6)]
+    [Figure(nameof(Unit.Watt), 0, 1e12, 8.6)]
     public double? MotorHeatW { get; init; }
 
     /// <summary>Heat in one controller, receiver supply included.</summary>
-    [Figure(nameof(Unit.Watt), 0, 1e9, 0.9)]
+    [Figure(nameof(Unit.Watt), 0, 1e12, 0.9)]
     public double? ControllerHeatW { get; init; }
 
     /// <summary>Heat in the pack.</summary>
-    [Figure(nameof(Unit.Watt), 0, 1e9, 0.2)]
+    [Figure(nameof(Unit.Watt), 0, 1e12, 0.2)]
     public double? BatteryHeatW { get; init; }
 
     /// <summary>Whether the rig gets there; absent when that cannot be told.</summary>
@@ -98,10 +98,10 @@ public sealed class LoadCaseAnswer
     public string? Obstacle { get; init; }
 
     /// <summary>Speed at which a drag brake lets the rig creep back; in hold only.</summary>
-    [Figure(nameof(Unit.MetrePerSecond), 0, 1e4, 0.012)]
+    [Figure(nameof(Unit.MetrePerSecond), 0, 1e12, 0.012)]
     public double? CreepBackMPerS { get; init; }
 
     /// <summary>Motor current that full throttle would drive if nothing limited it; in stall only.</summary>
-    [Figure(nameof(Unit.Ampere), 0, 1e6, 310)]
+    [Figure(nameof(Unit.Ampere), 0, 1e12, 310)]
     public double? ProspectiveMotorCurrentA { get; init; }
 }

@@ -22,7 +22,7 @@ public sealed class TemperaturesAnswer
     public required TemperatureAnswer Battery { get; init; }
 
     /// <summary>Lasting motor current above which the winding never settles.</summary>
-    [Figure(nameof(Unit.Ampere), 0, 1e6, 61)]
+    [Figure(nameof(Unit.Ampere), 0, 1e12, 61)]
     public double? RunawayCurrentA { get; init; }
 }
 
@@ -30,19 +30,19 @@ public sealed class TemperaturesAnswer
 public sealed class TemperatureAnswer
 {
     /// <summary>At the end of the run, from cold.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 58)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 58)]
     public double? CourseEndC { get; init; }
 
     /// <summary>Highest within a lap of the course repeated for ever.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 63)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 63)]
     public double? PeakC { get; init; }
 
     /// <summary>Time into the course, from cold, at which it reaches its limit; absent when it does not.</summary>
-    [Figure(nameof(Unit.Second), 0, 1e9, 900)]
+    [Figure(nameof(Unit.Second), 0, 1e12, 900)]
     public double? CourseSecondsToLimit { get; init; }
 
     /// <summary>What it stands.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1000, 120)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 120)]
     public double? LimitC { get; init; }
 
     /// <summary>True when the course repeated for ever never settles; absent otherwise.</summary>
@@ -60,35 +60,35 @@ public sealed class TemperatureAnswer
 public sealed class SettledAnswer
 {
     /// <summary>Creep on the level.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 34)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 34)]
     public double? Level { get; init; }
 
     /// <summary>Creep up the slope.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 71)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 71)]
     public double? Climb { get; init; }
 
     /// <summary>Standing on the slope.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 40)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 40)]
     public double? Hold { get; init; }
 
     /// <summary>Tires slipping at creep.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 110)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 110)]
     public double? Slip { get; init; }
 
     /// <summary>Full throttle, tires slipping.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 130)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 130)]
     public double? Punch { get; init; }
 
     /// <summary>Wheel wedged.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 240)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 240)]
     public double? Jam { get; init; }
 
     /// <summary>Wedged at full throttle.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 400)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 400)]
     public double? Stall { get; init; }
 
     /// <summary>Full throttle on the level.</summary>
-    [Figure(nameof(Unit.Celsius), -100, 1e6, 45)]
+    [Figure(nameof(Unit.Celsius), -1e12, 1e12, 45)]
     public double? Top { get; init; }
 }
 
@@ -124,11 +124,11 @@ public sealed class SecondsToLimitAnswer
 public sealed class TimeToLimitAnswer
 {
     /// <summary>From the temperature of the air; absent when the limit is not reached from there.</summary>
-    [Figure(nameof(Unit.Second), 0, 1e9, 210)]
+    [Figure(nameof(Unit.Second), 0, 1e12, 210)]
     public double? Cold { get; init; }
 
     /// <summary>From the end of a lap of the course; absent when the limit is not reached from there.</summary>
-    [Figure(nameof(Unit.Second), 0, 1e9, 140)]
+    [Figure(nameof(Unit.Second), 0, 1e12, 140)]
     public double? Warm { get; init; }
 
     /// <summary>Whether the limit is reached at all.</summary>

@@ -8,8 +8,12 @@ internal static class Shown
 {
     private const int Digits = 6;
 
-    /// <summary>A plain figure or one whose unit is SI, to six significant digits; null when it is not finite.</summary>
-    public static double? Figure(double figure) => double.IsFinite(figure) ? Rounded(figure) : null;
+    /// <summary>Beyond this no figure of a rig means anything; the document promises that none is shown.</summary>
+    private const double Most = 1e12;
+
+    /// <summary>A plain figure or one whose unit is SI, to six significant digits; null when it is not finite or means nothing.</summary>
+    public static double? Figure(double figure) =>
+        Math.Abs(figure) <= Most ? Rounded(figure) : null;
 
     /// <summary>An SI figure in a unit, to six significant digits; null when it is not finite.</summary>
     public static double? Figure(double si, Unit unit) => Figure(unit.FromSi(si));
