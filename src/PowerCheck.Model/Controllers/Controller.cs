@@ -139,6 +139,9 @@ public sealed record SupplyLimits(
         }
 
         var perLithium = CellData.For(Chemistry.Lipo).FullV / CellData.For(chemistry).FullV;
-        return (MinCells, Math.Floor((MaxCells * perLithium) + 1e-9));
+        return (
+            Math.Ceiling((MinCells * perLithium) - 1e-9),
+            Math.Floor((MaxCells * perLithium) + 1e-9)
+        );
     }
 }

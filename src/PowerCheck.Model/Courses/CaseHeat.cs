@@ -75,6 +75,7 @@ public static class CaseHeat
         var motor = rig.Motor;
         var loop = rig.LoopOhm;
         var motors = rig.Vehicle.MotorCount;
+        var smoothed = OperatingPoint.Smoothed(rig.Controller);
         return windingC =>
             Bus.AtDuty(
                 source,
@@ -82,7 +83,8 @@ public static class CaseHeat
                 motors,
                 throttle,
                 motor.ResistanceAt(windingC) + loop,
-                motor.BrushDropV
+                motor.BrushDropV,
+                smoothed
             ).MotorA;
     }
 
@@ -94,15 +96,15 @@ public static class CaseHeat
         var controller = rig.Controller;
         var supply = rig.ReceiverSupply;
         var hotter = controller.HotResistanceOhm - controller.OnResistanceOhm;
-        var heat =
+        var switches =
             load.ControllerHeatW
             + (load.MotorRmsCurrentA * load.MotorRmsCurrentA * hotter)
-            - supply.HeatW(load.BusVoltageV, supply.MeanOutputA)
-            + supply.MemoryHeatW(load.BusVoltageV);
+            - supply.HeatW(load.BusVoltageV, supply.MeanOutputA);
         var standing =
             load.Name is LoadCaseName.Jam or LoadCaseName.Stall
             || (load.Name == LoadCaseName.Hold && controller.Hold == HoldMode.Active);
-        return heat / controller.RatedHeatW * StandstillFactor(rig, standing);
+        return ((switches * StandstillFactor(rig, standing)) + supply.MemoryHeatW(load.BusVoltageV))
+            / controller.RatedHeatW;
     }
 
     /// <summary>Factor on the loss when one phase pair carries all: the rating's share squared and inverted.</summary>

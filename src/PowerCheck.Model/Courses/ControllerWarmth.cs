@@ -49,9 +49,7 @@ public sealed record ControllerWarmth(
         {
             loads[n] = (
                 segments[n].Segment.DurationS,
-                half.Segments[n].ControllerHotW
-                    / rig.Controller.RatedHeatW
-                    * CaseHeat.StandstillFactor(rig, segments[n].Drive.Uneven > 1)
+                half.Segments[n].MemoryW / rig.Controller.RatedHeatW
             );
         }
 

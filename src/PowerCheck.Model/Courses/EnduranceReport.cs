@@ -6,7 +6,7 @@ namespace PowerCheck.Model.Courses;
 /// <param name="MeanBatteryCurrentA">Mean battery current over a lap, half charged [A].</param>
 /// <param name="RmsBatteryCurrentA">Root mean square battery current over a lap, half charged [A].</param>
 /// <param name="RmsMotorCurrentA">Root mean square motor current over a lap [A].</param>
-/// <param name="EnergyJ">Energy taken from the pack's terminals over the run [J].</param>
+/// <param name="EnergyJ">Energy taken at the controllers' input over the run [J].</param>
 public sealed record EnduranceReport(
     double RunTimeS,
     RunEnd? EndsBy,

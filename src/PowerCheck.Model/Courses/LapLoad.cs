@@ -44,7 +44,7 @@ public sealed class LapLoad
             var share = segments[n].Segment.DurationS / LapS;
             battery += share * power.BatteryA;
             energy += share * power.BatteryA * power.BusV;
-            lowest = Math.Min(lowest, power.LowestBusV);
+            lowest = Math.Min(lowest, power.BusV);
             segmentPower[n] = power;
         }
 

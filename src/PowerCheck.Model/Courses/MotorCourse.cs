@@ -21,13 +21,10 @@ public sealed record MotorCourse(
     public MotorTemperature End { get; } = EndOf(Warmth, Lap, Segments, RunS);
 
     /// <summary>
-    /// Temperatures from which the load cases are judged: the end of a lap that repeats itself or, where the winding passes
-    /// its limit on the way there, the moment at which it does: a driver stops then.
+    /// Temperatures from which the load cases are judged: the end of the run or, where the winding passes its limit within
+    /// the run, the moment at which it does, for a driver stops then.
     /// </summary>
-    public MotorTemperature Warm =>
-        !(Lap.PeakWindingC >= Warmth.Motor.Heat.WindingLimitC) ? Lap.Start
-        : double.IsFinite(WindingLimit.Seconds) ? WindingLimit.At
-        : End;
+    public MotorTemperature Warm => WindingLimit.Seconds <= RunS ? WindingLimit.At : End;
 
     /// <summary>When the winding reaches its limit over the course, from cold, and how warm the motor is then.</summary>
     public (double Seconds, MotorTemperature At) WindingLimit { get; } =
@@ -91,23 +88,32 @@ public sealed record MotorCourse(
         double runS
     )
     {
-        var laps = runS / segments.Sum(s => s.Seconds);
-        if (double.IsNaN(laps))
+        if (double.IsNaN(runS))
         {
             return lap.Runaway ? MotorTemperature.At(double.NaN) : lap.Start;
         }
 
+        var lapS = segments.Sum(s => s.Seconds);
+        var laps = Math.Min(Math.Floor(runS / lapS), MostLaps);
         var x = warmth.Cold;
-        for (var n = 0; n < Math.Min(laps, MostLaps); n++)
+        for (var n = 0; n < laps && x.WindingC <= MotorWarmth.RunawayC; n++)
         {
             var map = lap.Runaway ? LapWarmth.MapOf(warmth, segments, x) : lap.Lap;
             x = map.Apply(x);
-            if (x.WindingC > 1000)
-            {
-                return MotorTemperature.At(double.PositiveInfinity);
-            }
         }
 
-        return x;
+        var left = runS - (laps * lapS);
+        foreach (var (drive, seconds) in segments)
+        {
+            if (!(left > 0) || laps >= MostLaps)
+            {
+                break;
+            }
+
+            x = warmth.After(drive, x, Math.Min(left, seconds));
+            left -= seconds;
+        }
+
+        return x.WindingC > MotorWarmth.RunawayC ? MotorTemperature.At(double.PositiveInfinity) : x;
     }
 }

@@ -73,17 +73,18 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
                     windingC,
                     magnetC
                 );
-        var (rms, lowest) = CaseRunner.Unsmoothed(rig, source, point);
+        var standing = Segment.Kind is SegmentKind.Jammed or SegmentKind.Hold;
         var hotter = rig.Controller.HotResistanceOhm - rig.Controller.OnResistanceOhm;
+        var switches =
+            point.ControllerW
+            + (point.MotorA * point.MotorA * hotter)
+            + (point.RippleA2 * rig.Controller.HotResistanceOhm);
         return new(
             point.MotorRmsA,
             point.Bus.BatteryA,
-            rms,
-            lowest,
+            CaseRunner.BatteryRmsA(rig, point),
             point.Bus.BusV,
-            point.ControllerW
-                + (point.MotorA * point.MotorA * hotter)
-                + (point.RippleA2 * rig.Controller.HotResistanceOhm)
+            (switches * CaseHeat.StandstillFactor(rig, standing))
                 + rig.ReceiverSupply.MemoryHeatW(point.Bus.BusV)
         );
     }
@@ -95,7 +96,6 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
             motorA,
             bus.BatteryA,
             bus.BatteryA,
-            bus.BusV,
             bus.BusV,
             (motorA * motorA * rig.Controller.HotResistanceOhm)
                 + rig.ReceiverSupply.MemoryHeatW(bus.BusV)
@@ -143,21 +143,21 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
     }
 
     private static double Steepest(Rig rig, double slopeRad) =>
-        Math.Min(slopeRad, rig.SlipSlopeRad);
+        Math.Clamp(slopeRad, -rig.SlipSlopeRad, rig.SlipSlopeRad);
 }
 
 /// <summary>What pack and controller feel in a segment.</summary>
 /// <param name="MotorRmsA">Root mean square motor current [A].</param>
 /// <param name="BatteryA">Mean battery current [A].</param>
 /// <param name="BatteryRmsA">Root mean square battery current [A].</param>
-/// <param name="LowestBusV">Lowest bus voltage [V].</param>
-/// <param name="BusV">Mean bus voltage [V].</param>
-/// <param name="ControllerHotW">Heat in one controller that counts for its thermal memory, switches hot [W].</param>
+/// <param name="BusV">Bus voltage, while on where nothing smooths it [V].</param>
+/// <param name="MemoryW">
+/// Heat in one controller that counts for its thermal memory, switches hot, standstill weighed [W].
+/// </param>
 public readonly record struct SegmentPower(
     double MotorRmsA,
     double BatteryA,
     double BatteryRmsA,
-    double LowestBusV,
     double BusV,
-    double ControllerHotW
+    double MemoryW
 );

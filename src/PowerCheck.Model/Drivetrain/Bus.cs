@@ -33,6 +33,10 @@ public readonly record struct Bus(
     }
 
     /// <summary>The bus while each motor is fed a current at a voltage.</summary>
+    /// <remarks>
+    /// The point is reached exactly when the upper root exists and has the needed voltage. Where it is not, the bridge is
+    /// fully on, or the pack at the voltage of its greatest power.
+    /// </remarks>
     /// <param name="source">The source.</param>
     /// <param name="auxiliary">What else draws from the bus.</param>
     /// <param name="motors">Motors on the bus.</param>
@@ -41,47 +45,58 @@ public readonly record struct Bus(
     /// Voltage that the bridge must make for it [V]; 0 or less when the motor brakes, and nothing is taken for it.
     /// </param>
     /// <param name="extraW">Further loss in each controller, fed from the bus [W].</param>
+    /// <param name="smoothed">Whether capacitors smooth the bus; else the pack carries the motor current while on.</param>
     public static Bus Feeding(
         Source source,
         AuxiliaryLoad auxiliary,
         double motors,
         double motorA,
         double neededV,
-        double extraW = 0
+        double extraW = 0,
+        bool smoothed = true
     )
     {
-        if (double.IsNaN(neededV))
+        if (double.IsNaN(neededV + source.OpenCircuitV + source.ResistanceOhm))
         {
             return new(double.NaN, double.NaN, double.NaN, false, false);
         }
 
-        var drives = neededV > 0 && motorA > 0;
-        var motorW = drives ? motors * ((neededV * motorA) + extraW) : 0;
         var steady = source with
         {
-            OpenCircuitV = source.OpenCircuitV - (source.ResistanceOhm * auxiliary.CurrentA),
+            OpenCircuitV = Math.Max(
+                0,
+                source.OpenCircuitV - (source.ResistanceOhm * auxiliary.CurrentA)
+            ),
         };
-        var power = motorW + auxiliary.PowerW;
-        if (!drives || Reaches(steady, auxiliary, motors * motorA, neededV, extraW * motors))
+        var drives = neededV > 0 && motorA > 0;
+        var motorsA = drives ? motors * motorA : 0;
+        var power = (drives ? motors * extraW : 0) + auxiliary.PowerW;
+        var bus =
+            smoothed || !drives
+                ? VoltageUnderPower(steady, power + (motorsA * Math.Max(0, neededV)))
+                : VoltageUnderPower(Behind(steady, motorsA), power);
+        if (bus >= neededV && bus > 0)
         {
-            var bus = VoltageUnderPower(steady, power);
-            return new(
-                bus,
-                drives ? neededV / bus : 0,
-                auxiliary.CurrentA + (power / bus),
-                true,
-                false
-            );
+            var duty = drives ? neededV / bus : 0;
+            var battery = auxiliary.CurrentA + (duty * motorsA) + (power / bus);
+            return new(bus, duty, battery, true, false);
         }
 
-        var open = FullyOn(steady, auxiliary, motors * motorA);
-        var battery = auxiliary.CurrentA + (motors * motorA) + (auxiliary.PowerW / open);
-        return new(open, 1, battery, false, power > steady.MaxPowerW);
+        var best = steady.OpenCircuitV / 2;
+        var open = VoltageUnderPower(Behind(steady, motorsA), power);
+        open = open > best ? open : best;
+        return new(
+            open,
+            drives ? 1 : 0,
+            auxiliary.CurrentA + ((steady.OpenCircuitV - open) / source.ResistanceOhm),
+            false,
+            power + (motorsA * neededV) > steady.MaxPowerW
+        );
     }
 
     /// <summary>
     /// The bus while the bridge of each motor stays at a duty, and the current that then flows:
-    /// i = (D·V − counter)/R with V = E − Rs·(n·D·i + I_aux + P_aux/V).
+    /// i = (D·V − counter)/R with V = E − Rs·(n·D·i + I_aux + P_aux/V), or n·i instead of n·D·i where nothing smooths.
     /// </summary>
     /// <param name="source">The source.</param>
     /// <param name="auxiliary">What else draws from the bus.</param>
@@ -89,6 +104,7 @@ public readonly record struct Bus(
     /// <param name="duty">Duty, above 0 to 1.</param>
     /// <param name="loopOhm">Resistance of one motor loop, motor included [Ω].</param>
     /// <param name="counterV">Back-EMF and brush drop [V].</param>
+    /// <param name="smoothed">Whether capacitors smooth the bus; else the pack carries the motor current while on.</param>
     /// <returns>Bus and motor current [A], 0 when the counter voltage is not overcome.</returns>
     public static (Bus Bus, double MotorA) AtDuty(
         Source source,
@@ -96,37 +112,36 @@ public readonly record struct Bus(
         double motors,
         double duty,
         double loopOhm,
-        double counterV
+        double counterV,
+        bool smoothed = true
     )
     {
-        var share = motors * source.ResistanceOhm * duty / loopOhm;
-        var a = 1 + (share * duty);
-        var b =
-            source.OpenCircuitV - (source.ResistanceOhm * auxiliary.CurrentA) + (share * counterV);
-        var root = (b * b) - (4 * a * source.ResistanceOhm * auxiliary.PowerW);
-        var bus = (b + Math.Sqrt(Math.Max(0, root))) / (2 * a);
+        var steadyV = source.OpenCircuitV - (source.ResistanceOhm * auxiliary.CurrentA);
+        var share = motors * source.ResistanceOhm * (smoothed ? duty : 1) / loopOhm;
+        var bus = Upper(
+            1 + (share * duty),
+            steadyV + (share * counterV),
+            source.ResistanceOhm * auxiliary.PowerW
+        );
+        if (duty * bus <= counterV)
+        {
+            // The motor takes nothing, and does not hold the bus up either.
+            bus = Upper(1, steadyV, source.ResistanceOhm * auxiliary.PowerW);
+        }
+
         var current = Math.Max(0, ((duty * bus) - counterV) / loopOhm);
         var battery = auxiliary.CurrentA + (auxiliary.PowerW / bus) + (motors * duty * current);
         return (new(bus, duty, battery, true, false), current);
     }
 
-    // The upper root is the right one, and the point is reached, exactly when the bus with the bridge fully on still has
-    // the needed voltage: E − Rs·(n·i + P_aux/v) ≥ v.
-    private static bool Reaches(
-        Source steady,
-        AuxiliaryLoad auxiliary,
-        double motorsA,
-        double neededV,
-        double extraW
-    ) =>
-        steady.OpenCircuitV
-            - (steady.ResistanceOhm * (motorsA + ((auxiliary.PowerW + extraW) / neededV)))
-        >= neededV;
+    // What is left of a source behind a current.
+    private static Source Behind(Source source, double currentA) =>
+        source with
+        {
+            OpenCircuitV = Math.Max(0, source.OpenCircuitV - (source.ResistanceOhm * currentA)),
+        };
 
-    private static double FullyOn(Source steady, AuxiliaryLoad auxiliary, double motorsA)
-    {
-        var b = steady.OpenCircuitV - (steady.ResistanceOhm * motorsA);
-        var root = (b * b) - (4 * steady.ResistanceOhm * auxiliary.PowerW);
-        return Math.Max(0, (b + Math.Sqrt(Math.Max(0, root))) / 2);
-    }
+    // Upper root of a·V² − b·V + c = 0; where there is none, the voltage of the greatest power.
+    private static double Upper(double a, double b, double c) =>
+        (b + Math.Sqrt(Math.Max(0, (b * b) - (4 * a * c)))) / (2 * a);
 }

@@ -69,27 +69,37 @@ public static class CaseRunner
     public static LoadCase Hold(Rig rig)
     {
         var torque = WheelLoad.HoldingNm(rig, rig.ClimbSlopeRad);
+        var wheel = WheelLoad.HoldingWheelNm(rig, rig.ClimbSlopeRad);
         var motor = rig.Motor;
         var source = rig.SourceAt(HalfCharge, true);
-        if (torque <= 0 || double.IsNaN(torque) || rig.Controller.Hold == HoldMode.None)
-        {
-            var idle = Math.Max(0, 0 * torque);
-            return Standing(rig, source, idle, 0, torque <= 0 ? true : Known(torque, false));
-        }
-
         var current = torque / motor.TorqueConstantNmPerA;
-        if (rig.Controller.Hold == HoldMode.DragBrake)
+        if (double.IsNaN(torque))
         {
-            var speed =
-                torque
-                * (motor.ResistanceOhm + rig.Controller.OnResistanceOhm)
-                / (motor.TorqueConstantNmPerA * motor.TorqueConstantNmPerA);
-            return Standing(rig, source, current, speed, true);
+            return Standing(rig, source, torque, torque, wheel, null);
         }
 
-        var point = OperatingPoint.Feeding(rig, source, current, 0);
-        var hold = From(rig, LoadCaseName.Hold, source, point, torque, 0);
-        return Obstructed(rig, hold, point, CannotStart(rig));
+        if (torque <= 0)
+        {
+            return Standing(rig, source, 0, 0, wheel, true);
+        }
+
+        switch (rig.Controller.Hold)
+        {
+            case HoldMode.None:
+                return Standing(rig, source, 0, double.NaN, wheel, false);
+            case HoldMode.DragBrake:
+                // The winding is shorted: back-EMF drives the current against resistance and brushes.
+                var drop = (current * (motor.ResistanceOhm + rig.LoopOhm)) + motor.BrushDropV;
+                var speed = drop / motor.TorqueConstantNmPerA;
+                return Standing(rig, source, current, speed, wheel, true);
+            default:
+                var point = OperatingPoint.Feeding(rig, source, current, 0);
+                var hold = From(rig, LoadCaseName.Hold, source, point, torque, 0) with
+                {
+                    WheelTorqueNm = wheel,
+                };
+                return Obstructed(rig, hold, point, CannotStart(rig));
+        }
     }
 
     /// <summary>Full throttle, tires slipping.</summary>
@@ -149,7 +159,7 @@ public static class CaseRunner
                 : full;
         return Locked(rig, LoadCaseName.Jam, source, point) with
         {
-            Attainable = true,
+            Attainable = Known(current, true),
             Obstacle = limited ? Obstacle.CurrentLimit : null,
         };
     }
@@ -316,12 +326,12 @@ public static class CaseRunner
         Source source,
         double motorA,
         double speedRadPerS,
+        double wheelNm,
         bool? attainable
     )
     {
         var motor = rig.Motor;
         var bus = Bus.Feeding(source, rig.Auxiliary, rig.Vehicle.MotorCount, 0, 0);
-        var heat = motorA * motorA * motor.ResistanceOhm;
         return new LoadCase
         {
             Name = LoadCaseName.Hold,
@@ -334,12 +344,11 @@ public static class CaseRunner
             DutyRatio = 0,
             MotorSpeedRadPerS = speedRadPerS,
             RoadSpeedMPerS = 0,
-            WheelTorqueNm =
-                motorA
-                * motor.TorqueConstantNmPerA
-                * rig.Vehicle.Gearing.LowestRatio
-                * rig.Vehicle.MotorCount,
-            MotorHeatW = heat + motor.SpinHeatW(speedRadPerS),
+            WheelTorqueNm = wheelNm,
+            MotorHeatW =
+                (motorA * motorA * motor.ResistanceOhm)
+                + (motor.BrushDropV * motorA)
+                + (speedRadPerS > 0 ? motor.SpinHeatW(speedRadPerS) : 0 * speedRadPerS),
             ControllerHeatW =
                 (motorA * motorA * rig.Controller.OnResistanceOhm)
                 + rig.ReceiverSupply.HeatW(bus.BusV, rig.ReceiverSupply.MeanOutputA),
@@ -368,15 +377,15 @@ public static class CaseRunner
     {
         var gearing = rig.Vehicle.Gearing;
         var motor = rig.Motor;
-        var bus = Unsmoothed(rig, source, point);
+        var batteryRms = BatteryRmsA(rig, point);
         return new LoadCase
         {
             Name = name,
             MotorCurrentA = point.MotorA,
             MotorRmsCurrentA = point.MotorRmsA,
             BatteryCurrentA = point.Bus.BatteryA,
-            BatteryRmsCurrentA = bus.RmsA,
-            BusVoltageV = bus.LowestV,
+            BatteryRmsCurrentA = batteryRms,
+            BusVoltageV = point.Bus.BusV,
             MotorVoltageV = point.MotorV,
             DutyRatio = point.Bus.Duty,
             MotorSpeedRadPerS = point.SpeedRadPerS,
@@ -394,37 +403,29 @@ public static class CaseRunner
                 point.ControllerW
                 + (point.RippleA2 * rig.Controller.OnResistanceOhm)
                 + rig.ReceiverSupply.HeatW(point.Bus.BusV, rig.ReceiverSupply.MeanOutputA),
-            BatteryHeatW = bus.RmsA * bus.RmsA * (source.ResistanceOhm - rig.Leads.BatteryOhm),
+            BatteryHeatW = batteryRms * batteryRms * (source.ResistanceOhm - rig.Leads.BatteryOhm),
             Attainable = null,
         };
     }
 
     /// <summary>
-    /// Root mean square battery current [A] and lowest bus voltage [V]: below 4 kHz the capacitors no longer smooth the
-    /// bus, and the pack sees the motor current for a share D of the time.
+    /// Root mean square battery current [A]: the mean on a smoothed bus; below 4 kHz the pack sees the motor current, ripple
+    /// included, for a share D of the time.
     /// </summary>
     /// <param name="rig">The rig.</param>
-    /// <param name="source">Pack and battery leads.</param>
     /// <param name="point">The operating point.</param>
-    public static (double RmsA, double LowestV) Unsmoothed(
-        Rig rig,
-        Source source,
-        OperatingPoint point
-    )
+    public static double BatteryRmsA(Rig rig, OperatingPoint point)
     {
-        if (
-            rig.Controller.PwmFrequencyHz >= Ripple.UnsmoothedBelowHz
-            || point.Bus.Duty is <= 0 or >= 1
-        )
+        var duty = point.Bus.Duty;
+        if (OperatingPoint.Smoothed(rig.Controller) || duty is <= 0 or >= 1)
         {
-            return (point.Bus.BatteryA, point.Bus.BusV);
+            return point.Bus.BatteryA;
         }
 
-        var motors = rig.Vehicle.MotorCount * point.MotorA;
-        var others = point.Bus.BatteryA - (motors * point.Bus.Duty);
-        var on = motors + others;
-        var rms = Math.Sqrt((point.Bus.Duty * on * on) + ((1 - point.Bus.Duty) * others * others));
-        return (rms, source.OpenCircuitV - (source.ResistanceOhm * on));
+        var others = point.Bus.BatteryA - (rig.Vehicle.MotorCount * duty * point.MotorA);
+        var on = (rig.Vehicle.MotorCount * point.MotorA) + others;
+        var ripple = rig.Vehicle.MotorCount * rig.Vehicle.MotorCount * point.RippleA2;
+        return Math.Sqrt((duty * ((on * on) + ripple)) + ((1 - duty) * others * others));
     }
 
     private static double Road(Rig rig, double motorRadPerS) =>

@@ -90,7 +90,8 @@ public readonly record struct OperatingPoint(
             rig.Vehicle.MotorCount,
             duty,
             resistance + rig.LoopOhm,
-            rig.Motor.CounterVoltage(speedRadPerS)
+            rig.Motor.CounterVoltage(speedRadPerS),
+            Smoothed(rig.Controller)
         );
         return new(
             current,
@@ -126,6 +127,11 @@ public readonly record struct OperatingPoint(
                 : 0;
         return diode + edges;
     }
+
+    /// <summary>Whether a controller's capacitors smooth the bus: from 4 kHz of switching on, assumed.</summary>
+    /// <param name="controller">The controller.</param>
+    public static bool Smoothed(Controller controller) =>
+        controller.PwmFrequencyHz >= Ripple.UnsmoothedBelowHz;
 
     private static double RippleOf(Rig rig, Bus bus, double resistance) =>
         rig.Controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz || bus.Duty is <= 0 or >= 1

@@ -9,9 +9,6 @@ namespace PowerCheck.Model.Drivetrain;
 /// <param name="LimitedBy">What bounds it; null when not known.</param>
 public readonly record struct TorqueReserve(double Ratio, double CurrentA, Obstacle? LimitedBy)
 {
-    /// <summary>Charge at which the reserve is judged.</summary>
-    public const double Charge = 0.2;
-
     /// <summary>The reserve of a rig in one gear.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="ratio">Motor turns a wheel turn.</param>
@@ -24,12 +21,13 @@ public readonly record struct TorqueReserve(double Ratio, double CurrentA, Obsta
             + rig.Controller.HotResistanceOhm
             + rig.Leads.MotorOhm;
         var (_, fullA) = Bus.AtDuty(
-            rig.SourceAt(Charge, true),
+            rig.SourceAt(rig.Battery.ReserveShare, true),
             rig.Auxiliary,
             rig.Vehicle.MotorCount,
             1,
             loop,
-            motor.CounterVoltage(load.SpeedRadPerS)
+            motor.CounterVoltage(load.SpeedRadPerS),
+            OperatingPoint.Smoothed(rig.Controller)
         );
         var ceiling = rig.Controller.CeilingA;
         var current = fullA > ceiling ? ceiling : fullA;

@@ -49,17 +49,24 @@ public readonly record struct WheelLoad(
     /// <param name="slopeRad">Slope [rad].</param>
     public static double HoldingNm(Rig rig, double slopeRad)
     {
-        var force =
-            Road.GradeForceN(rig.Vehicle.MassKg, slopeRad)
-            - Road.RollingForceN(rig.Vehicle.MassKg, slopeRad, rig.Road.RollingResistance);
         var gearing = rig.Vehicle.Gearing;
         return (
-                force
-                * rig.Vehicle.RadiusM
+                HoldingWheelNm(rig, slopeRad)
                 * gearing.BackDrivingEfficiency
                 / (gearing.LowestRatio * rig.Vehicle.MotorCount)
             ) - (rig.Motor.TorqueConstantNmPerA * rig.Motor.NoLoad.StandstillA);
     }
+
+    /// <summary>
+    /// Torque at all wheels together that keeps the rig on a slope, nose up or down [N·m]: m·g·(|sin θ| − Crr·cos θ)·d/2.
+    /// </summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="slopeRad">Slope [rad].</param>
+    public static double HoldingWheelNm(Rig rig, double slopeRad) =>
+        (
+            Road.GradeForceN(rig.Vehicle.MassKg, Math.Abs(slopeRad))
+            - Road.RollingForceN(rig.Vehicle.MassKg, slopeRad, rig.Road.RollingResistance)
+        ) * rig.Vehicle.RadiusM;
 
     private static WheelLoad Of(Rig rig, double ratio, double wheelNm, double speedMPerS)
     {

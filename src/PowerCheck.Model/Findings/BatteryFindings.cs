@@ -32,8 +32,19 @@ internal static class BatteryFindings
         var cutoff = it.Rig.CutoffV;
         var room = open - cutoff;
         var lowest = double.IsNaN(load.BusVoltageV)
-            ? open - (it.Rig.SourceAt(charge, climb).ResistanceOhm * it.MostBatteryA(load))
+            ? open
+                - (
+                    it.Rig.SourceAt(charge, climb).ResistanceOhm
+                    * it.MostBatteryA(load.MotorRmsCurrentA)
+                )
             : load.BusVoltageV;
+        var sag = room <= 0 ? double.PositiveInfinity : (open - lowest) / room;
+        if (double.IsNaN(load.BusVoltageV) && Thresholds.Outcome(sag) != Outcome.Holds)
+        {
+            // The most that it can be is no more than that: past the limit nothing is known.
+            (lowest, sag) = (double.NaN, double.NaN);
+        }
+
         return Make.Limit(
             BatteryCutoff,
             Say.Word(load.Name),
@@ -43,7 +54,7 @@ internal static class BatteryFindings
             lowest,
             cutoff,
             Unit.Volt,
-            room <= 0 ? double.PositiveInfinity : (open - lowest) / room,
+            sag,
             climb ? double.NaN : it.Course.Judging.PunchS
         );
     }
@@ -57,7 +68,11 @@ internal static class BatteryFindings
                 BatteryContinuousRate,
                 "course",
                 "Battery current over the course, root mean square",
-                it.MostCourseBatteryA,
+                it.BatteryA(
+                    it.Result.Endurance.RmsBatteryCurrentA,
+                    it.Result.Endurance.RmsMotorCurrentA,
+                    battery.ContinuousC * battery.OneCurrentA
+                ),
                 battery.ContinuousC * battery.OneCurrentA,
                 Unit.Ampere
             );
@@ -95,7 +110,8 @@ internal static class BatteryFindings
         var current = battery.ContinuousC * battery.OneCurrentA / battery.ParallelCells;
         var sag = OpenCircuit.CellV(battery.Chemistry, 0.5) - battery.Cell.CutoffV;
         var bySag = sag / current;
-        var needed = Math.Min(bySag, ByHeat(battery, current));
+        // A rate that lasts meets the lasting resistance; what a charger reads is the short one.
+        var needed = Math.Min(bySag, ByHeat(battery, current)) / battery.LastingFactor;
         if (!battery.CellResistanceGiven)
         {
             yield return Make.Caution(

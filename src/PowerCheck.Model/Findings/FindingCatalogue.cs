@@ -37,7 +37,7 @@ public static class FindingCatalogue
         true,
         "Full-charge pack voltage against the controller's highest supply voltage, and the pack at its cut-off against the lowest.",
         "the controller's box",
-        "overvoltage breaks switches and capacitors down",
+        "too much breaks switches and capacitors down, too little does not start it",
         "cells"
     );
 
@@ -550,13 +550,13 @@ public static class FindingCatalogue
         "practice"
     );
 
-    /// <summary>Battery current of course and punch against what the fuse carries.</summary>
+    /// <summary>Battery current of course, climb and punch against what the fuse carries.</summary>
     public static readonly FindingKind WiringFuseCarries = Of(
         "wiring.fuse-carries",
         Severity.Notice,
         Effect.Shutdown,
         true,
-        "Battery current of course and punch against what the fuse carries.",
+        "Battery current of course, climb and punch against what the fuse carries.",
         "its rating, more for seconds",
         "the fuse opens while driving",
         "iso8820"

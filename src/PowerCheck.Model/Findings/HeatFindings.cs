@@ -39,21 +39,8 @@ internal static class HeatFindings
     {
         var severeness = Severeness(it, node.PeakC, node.LimitC);
         var when = node.CourseTimeToLimitS;
-        if (!double.IsFinite(when) || severeness <= 1)
-        {
-            return Make.Limit(
-                kind,
-                "course",
-                subject,
-                node.PeakC,
-                node.LimitC,
-                Unit.Celsius,
-                severeness
-            );
-        }
-
         // The limit is reached: within the run it fails, on a further pack it is in doubt.
-        var within = double.IsNaN(it.Result.RunS) || when <= it.Result.RunS;
+        var within = double.IsNaN(it.Result.RunS) ? double.IsFinite(when) : when <= it.Result.RunS;
         var found = Make.Limit(
             kind,
             "course",
@@ -62,14 +49,22 @@ internal static class HeatFindings
             node.LimitC,
             Unit.Celsius,
             severeness,
-            when,
+            double.IsFinite(when) && severeness > 1 ? when : double.NaN,
             within ? Outcome.Fails : Outcome.Doubtful
         );
+        if (!(severeness > 1))
+        {
+            return found;
+        }
+
+        var time = double.IsFinite(when)
+            ? $"after about {Say.Time(when)} from cold{(within ? "" : ", later than this pack lasts")}"
+            : "long after this pack is empty";
         return found with
         {
             Sentence = () =>
-                $"{subject}: {Peak(node.PeakC)}, and passes {Say.Degrees(node.LimitC)} ({kind.LimitFrom}) after about "
-                + $"{Say.Time(when)} from cold{(within ? "" : ", later than this pack lasts")}; {kind.Consequence}.",
+                $"{subject}: {Peak(node.PeakC)}, and passes {Say.Degrees(node.LimitC)} ({kind.LimitFrom}) {time}; "
+                + $"{kind.Consequence}.",
         };
     }
 

@@ -24,22 +24,30 @@ public sealed record Inspection(
 )
 {
     /// <summary>
-    /// Battery current of a case or, where the duty is not known, the most that it can be [A]: that of the motors.
+    /// A battery current or, where the duty is not known, the most that it can be if even that holds; else not known.
     /// </summary>
-    /// <param name="load">The case.</param>
-    public double MostBatteryA(LoadCase load) =>
-        double.IsNaN(load.BatteryRmsCurrentA)
-            ? MostA(load.MotorRmsCurrentA)
-            : load.BatteryRmsCurrentA;
+    /// <param name="batteryA">The battery current [A]; NaN when not known.</param>
+    /// <param name="motorA">The motor current that it comes from [A].</param>
+    /// <param name="limitA">The limit [A].</param>
+    public double BatteryA(double batteryA, double motorA, double limitA)
+    {
+        if (!double.IsNaN(batteryA))
+        {
+            return batteryA;
+        }
 
-    /// <summary>Root mean square battery current over the course or, where it is not known, the most that it can be [A].</summary>
-    public double MostCourseBatteryA =>
-        double.IsNaN(Result.Endurance.RmsBatteryCurrentA)
-            ? MostA(Result.Endurance.RmsMotorCurrentA)
-            : Result.Endurance.RmsBatteryCurrentA;
+        var most = MostBatteryA(motorA);
+        return Thresholds.Outcome(most / limitA) == Outcome.Holds ? most : double.NaN;
+    }
 
-    private double MostA(double motorA) =>
-        (Rig.Vehicle.MotorCount * motorA)
-        + Rig.Auxiliary.CurrentA
-        + (Rig.Auxiliary.PowerW / Rig.CutoffV);
+    /// <summary>The most battery current that a motor current can come to [A]: fully on, magnet at its limit.</summary>
+    /// <param name="motorA">Motor current, magnet cool [A].</param>
+    public double MostBatteryA(double motorA)
+    {
+        var motor = Rig.Motor;
+        var weak = motor.TorqueConstantNmPerA / motor.TorqueConstantAt(motor.Heat.MagnetLimitC);
+        return (Rig.Vehicle.MotorCount * motorA * weak)
+            + Rig.Auxiliary.CurrentA
+            + (Rig.Auxiliary.PowerW / Rig.CutoffV);
+    }
 }

@@ -109,7 +109,19 @@ internal static class MatchFindings
             );
         }
 
-        if (it.Rig.CutoffV < supply.MinVoltageV)
+        if (it.Rig.Battery.FullV < supply.MinVoltageV)
+        {
+            yield return Make.Limit(
+                ControllerVoltage,
+                null,
+                "Full pack at the controller, less than it needs",
+                it.Rig.Battery.FullV,
+                supply.MinVoltageV,
+                Unit.Volt,
+                double.PositiveInfinity
+            );
+        }
+        else if (it.Rig.CutoffV < supply.MinVoltageV)
         {
             yield return Make.Caution(
                 ControllerVoltage,

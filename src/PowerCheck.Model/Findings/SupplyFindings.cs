@@ -88,13 +88,13 @@ internal static class SupplyFindings
     private static IEnumerable<Finding> Leads(Inspection it)
     {
         var climb = it.Cases[LoadCaseName.Climb];
-        var battery = Math.Max(it.MostCourseBatteryA, it.MostBatteryA(climb));
         var motor = Math.Max(it.Result.Endurance.RmsMotorCurrentA, climb.MotorRmsCurrentA);
+        var battery = Math.Max(it.Result.Endurance.RmsBatteryCurrentA, climb.BatteryRmsCurrentA);
         yield return Make.Limit(
             WiringBatteryLead,
             "climb",
             "Battery current of course or climb, the larger, in a battery lead",
-            battery,
+            it.BatteryA(battery, motor, it.Wiring.BatteryLeadLimitA),
             it.Wiring.BatteryLeadLimitA,
             Unit.Ampere
         );
@@ -112,7 +112,7 @@ internal static class SupplyFindings
                 WiringConnector,
                 "climb",
                 "Battery current of course or climb, the larger, in the connector",
-                battery,
+                it.BatteryA(battery, motor, it.Rig.Leads.ConnectorContinuousA),
                 it.Rig.Leads.ConnectorContinuousA,
                 Unit.Ampere
             );
@@ -127,22 +127,31 @@ internal static class SupplyFindings
             yield break;
         }
 
+        var climb = it.Cases[LoadCaseName.Climb];
+        var motor = Math.Max(it.Result.Endurance.RmsMotorCurrentA, climb.MotorRmsCurrentA);
+        var battery = Math.Max(it.Result.Endurance.RmsBatteryCurrentA, climb.BatteryRmsCurrentA);
         yield return Make.Limit(
             WiringFuseCarries,
-            "course",
-            "Battery current over the course in the fuse, root mean square",
-            it.MostCourseBatteryA,
+            "climb",
+            "Battery current of course or climb, the larger, in the fuse",
+            it.BatteryA(battery, motor, fuse),
             fuse,
             Unit.Ampere
         );
+        var punch = it.Cases[LoadCaseName.Punch].BatteryCurrentA;
         yield return Make.Limit(
             WiringFuseCarries,
             "punch",
             "Battery current of a full-throttle punch in the fuse",
-            it.Cases[LoadCaseName.Punch].BatteryCurrentA,
-            Thresholds.FuseForSeconds * fuse,
+            punch,
+            Thresholds.FuseMayOpen * fuse,
             Unit.Ampere,
-            durationS: it.Course.Judging.PunchS
+                // Between what it surely carries and what may open it within a second it is in doubt.
+                punch <= Thresholds.FuseCarries * fuse
+                    ? 0.9 * punch / (Thresholds.FuseCarries * fuse)
+                : punch <= Thresholds.FuseMayOpen * fuse ? 0.95
+                : punch / (Thresholds.FuseMayOpen * fuse),
+            it.Course.Judging.PunchS
         );
         yield return Make.Limit(
             WiringFuseProtects,

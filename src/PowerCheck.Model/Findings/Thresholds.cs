@@ -27,8 +27,11 @@ public static class Thresholds
     /// <summary>Locked current over the lasting current from which on a commutator burns.</summary>
     public const double CommutatorFactor = 3;
 
-    /// <summary>What a fuse carries for seconds, over its rating. Source: iso8820.</summary>
-    public const double FuseForSeconds = 1.35;
+    /// <summary>What a fuse carries for ever, over its rating. Source: iso8820.</summary>
+    public const double FuseCarries = 1.10;
+
+    /// <summary>From which multiple of its rating on a fuse may open within a second. Source: iso8820.</summary>
+    public const double FuseMayOpen = 1.35;
 
     /// <summary>At which multiple of its rating a fuse opens within <see cref="FuseOpensS"/>. Source: iso8820.</summary>
     public const double FuseOpensAt = 2;

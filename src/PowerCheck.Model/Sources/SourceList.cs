@@ -108,7 +108,7 @@ public static class SourceList
             "iso8820",
             "ISO 8820, Road vehicles: fuse-links",
             "International Organization for Standardization",
-            "A blade fuse carries 1.35 times its rating for seconds and opens within 5 s at twice its rating.",
+            "A blade fuse carries 1.1 times its rating for ever, may open within a second at 1.35 times, and opens within 5 s at twice.",
             "memory"
         ),
         new(

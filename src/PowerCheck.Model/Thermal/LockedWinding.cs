@@ -137,7 +137,8 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
         var heat = Warmth.Motor.Heat;
         var outward = heat.WindingToCaseKPerW + heat.CaseToAmbientKPerW;
         // A winding that would settle below its limit never reaches it.
-        if (HeatW(limit) * outward <= limit - Warmth.AmbientC && start.CaseC < limit)
+        var brushW = Warmth.Motor.BrushDropV * Drive.CurrentA(Warmth.Motor, limit, 20);
+        if ((HeatW(limit) + brushW) * outward <= limit - Warmth.AmbientC && start.CaseC < limit)
         {
             return double.PositiveInfinity;
         }

@@ -140,17 +140,7 @@ public readonly struct TwoNode
         {
             if (Above(to) >= 0)
             {
-                try
-                {
-                    return Brent.FindRoot(Above, from, to, 1e-9, 200);
-                }
-                catch (Exception)
-                {
-                    System.Console.WriteLine(
-                        $"DBG {start} w {windingWeight} lim {limitC} from {from} to {to} {Above(from)} {Above(to)} slow {Slow} fast {fast} turn {turn} mid {Above((from + to) / 2)}"
-                    );
-                    throw;
-                }
+                return Brent.FindRoot(Above, from, to, 1e-9, 200);
             }
 
             from = to;

@@ -12,6 +12,9 @@ public sealed record VehicleLabel
     /// <summary>Whether the tire diameter is the printed one, unloaded.</summary>
     public bool? TireDiameterPrinted { get; init; }
 
+    /// <summary>Loaded rolling diameter over the printed one.</summary>
+    public double? LoadedTireShare { get; init; }
+
     /// <summary>Share of the weight on driven wheels, 0 to 1.</summary>
     public double? DrivenWeightShare { get; init; }
 
