@@ -125,11 +125,6 @@ public class RuleTests
                 "vehicle.drivetrain.spurStages"
             },
             {
-                """{"vehicle":{"massKg":3,"drivetrain":{"axleGear":"worm","spurStages":3,"efficiency":0.5}}}""",
-                "vehicle.drivetrain.efficiency",
-                "vehicle.drivetrain.spurStages"
-            },
-            {
                 """{"vehicle":{"massKg":3,"drivetrain":{"pinionPitch":{"diametral":32,"moduleMm":0.8}}}}""",
                 "vehicle.drivetrain.pinionPitch",
                 "vehicle.drivetrain.pinionPitch.diametral vehicle.drivetrain.pinionPitch.moduleMm"

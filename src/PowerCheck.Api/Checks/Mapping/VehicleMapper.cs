@@ -16,6 +16,7 @@ internal static class VehicleMapper
             MassKg = vehicle.MassKg ?? double.NaN,
             TireDiameterM = Unit.Millimetre.Of(vehicle.TireDiameterMm),
             TireDiameterPrinted = vehicle.TireDiameterPrinted,
+            LoadedTireShare = vehicle.LoadedTireShare,
             DrivenWeightShare = vehicle.DrivenWeightShare,
             MotorCount = vehicle.MotorCount,
             Drivetrain = Drivetrain(vehicle.Drivetrain ?? new()),

@@ -24,6 +24,10 @@ public sealed class VehicleRequest
     [Flag(false)]
     public bool? TireDiameterPrinted { get; set; }
 
+    /// <summary>Loaded rolling diameter over the printed one, where the printed one is given.</summary>
+    [Figure(nameof(Unit.One), 0.7, 1, 0.95)]
+    public double? LoadedTireShare { get; set; }
+
     /// <summary>Share of the weight that rests on driven wheels.</summary>
     [Figure(nameof(Unit.One), 0.1, 1, 1)]
     public double? DrivenWeightShare { get; set; }
@@ -64,7 +68,7 @@ public sealed class DrivetrainRequest
     [Figure(nameof(Unit.One), 0.1, 200, 2.8)]
     public IReadOnlyList<double>? Ratios { get; set; }
 
-    /// <summary>Efficiency from motor shaft to wheel.</summary>
+    /// <summary>Efficiency from motor shaft to wheel; it wins over what the stages would give.</summary>
     [Figure(nameof(Unit.One), 0.05, 1, 0.75)]
     public double? Efficiency { get; set; }
 

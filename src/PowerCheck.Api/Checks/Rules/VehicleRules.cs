@@ -33,7 +33,6 @@ internal static class VehicleRules
         var axle = drivetrain.AxleGear is not null;
         place.Needs("spurStages", stages, "axleGear", axle);
         place.Needs("axleGear", axle, "spurStages", stages);
-        place.NotBoth("efficiency", drivetrain.Efficiency is not null, "spurStages", stages);
     }
 
     private static void Mesh(DrivetrainRequest drivetrain, Place place)
