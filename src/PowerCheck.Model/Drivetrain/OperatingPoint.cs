@@ -56,7 +56,7 @@ public readonly record struct OperatingPoint(
 
         if (!bus.Reached)
         {
-            motorV = bus.BusV - (motorA * rig.LoopOhm);
+            motorV = Math.Max(0, bus.BusV - (motorA * rig.LoopOhm));
         }
 
         return new(

@@ -32,7 +32,7 @@ public readonly record struct TorqueReserve(double Ratio, double CurrentA, Obsta
         var ceiling = rig.Controller.CeilingA;
         var current = fullA > ceiling ? ceiling : fullA;
         return new(
-            motor.TorqueOf(current, load.SpeedRadPerS) / load.ShaftNm,
+            Math.Max(0, motor.TorqueOf(current, load.SpeedRadPerS) / load.ShaftNm),
             current,
             double.IsNaN(fullA) ? null
                 : fullA > ceiling ? Obstacle.CurrentLimit

@@ -93,7 +93,7 @@ public static class FindingCatalogue
     /// <summary>Vehicle mass against the class printed on the controller: a label, not physics.</summary>
     public static readonly FindingKind ControllerMassClass = Of(
         "controller.mass-class",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Performance,
         false,
         "Vehicle mass against the class printed on the controller: a label, not physics.",
@@ -105,7 +105,7 @@ public static class FindingCatalogue
     /// <summary>Motor turns against the fewest that the controller's box allows at this cell count: a label for current.</summary>
     public static readonly FindingKind ControllerMinimumTurns = Of(
         "controller.minimum-turns",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Performance,
         false,
         "Motor turns against the fewest that the controller's box allows at this cell count: a label for current.",
@@ -117,7 +117,7 @@ public static class FindingCatalogue
     /// <summary>Switching frequency of a controller for brushed motors that is not printed.</summary>
     public static readonly FindingKind ControllerSwitchingFrequency = Of(
         "controller.switching-frequency",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Performance,
         false,
         "Switching frequency of a controller for brushed motors that is not printed.",
@@ -129,7 +129,7 @@ public static class FindingCatalogue
     /// <summary>Controller temperature if the freewheel current of a brushed motor flows through a diode, which the box does not tell.</summary>
     public static readonly FindingKind ControllerFreewheel = Of(
         "controller.freewheel",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Shutdown,
         false,
         "Controller temperature if the freewheel current of a brushed motor flows through a diode, which the box does not tell.",
@@ -141,7 +141,7 @@ public static class FindingCatalogue
     /// <summary>How long the controller lasts with the motor wedged at full throttle, cold.</summary>
     public static readonly FindingKind ControllerStallTime = Of(
         "controller.stall-time",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Damage,
         false,
         "How long the controller lasts with the motor wedged at full throttle, cold.",
@@ -238,7 +238,7 @@ public static class FindingCatalogue
     /// <summary>Current of a wedged brushed motor against three times its lasting current.</summary>
     public static readonly FindingKind MotorCommutator = Of(
         "motor.commutator",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Damage,
         false,
         "Current of a wedged brushed motor against three times its lasting current.",
@@ -250,7 +250,7 @@ public static class FindingCatalogue
     /// <summary>Air temperature of a ferrite motor that may be overloaded.</summary>
     public static readonly FindingKind MotorColdMagnet = Of(
         "motor.cold-magnet",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Damage,
         false,
         "Air temperature of a ferrite motor that may be overloaded.",
@@ -262,7 +262,7 @@ public static class FindingCatalogue
     /// <summary>How long the winding lasts with the motor wedged at full throttle, cold.</summary>
     public static readonly FindingKind MotorStallTime = Of(
         "motor.stall-time",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Damage,
         false,
         "How long the winding lasts with the motor wedged at full throttle, cold.",
@@ -395,7 +395,7 @@ public static class FindingCatalogue
     /// <summary>Duty at level creep: how fine the throttle is.</summary>
     public static readonly FindingKind DrivetrainCreepControl = Of(
         "drivetrain.creep-control",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Performance,
         true,
         "Duty at level creep: how fine the throttle is.",
@@ -419,7 +419,7 @@ public static class FindingCatalogue
     /// <summary>Slope against the one at which the tires let go; judged as doubt at most.</summary>
     public static readonly FindingKind DrivetrainTraction = Of(
         "drivetrain.traction",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Performance,
         true,
         "Slope against the one at which the tires let go; judged as doubt at most.",
@@ -443,7 +443,7 @@ public static class FindingCatalogue
     /// <summary>Overall ratio against the usual range for crawling.</summary>
     public static readonly FindingKind DrivetrainRatio = Of(
         "drivetrain.ratio",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Performance,
         false,
         "Overall ratio against the usual range for crawling.",
@@ -455,7 +455,7 @@ public static class FindingCatalogue
     /// <summary>Torque reserve in a higher gear.</summary>
     public static readonly FindingKind DrivetrainGear = Of(
         "drivetrain.gear",
-        Severity.Notice,
+        Severity.Caution,
         Effect.Performance,
         false,
         "Torque reserve in a higher gear.",

@@ -29,7 +29,7 @@ internal static class HeatFindings
         NodeReport node
     ) =>
         [
-            Course(it, kind, $"{part} over the course, again and again", node),
+            Course(it, kind, $"{part} over the course, lap after lap", node),
             .. node
                 .Cases.Where(c => !double.IsNaN(c.JudgedS))
                 .Select(c => Case(it, kind, part, node, c)),

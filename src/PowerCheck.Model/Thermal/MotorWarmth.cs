@@ -99,7 +99,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
             x = drive.Network(this, x).Over(piece).Apply(x);
         }
 
-        return x;
+        return x.WindingC > RunawayC ? MotorTemperature.At(double.PositiveInfinity) : x;
     }
 
     /// <summary>First times at which winding and magnet reach their limits under a lasting drive [s].</summary>
