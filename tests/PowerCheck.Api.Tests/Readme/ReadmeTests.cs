@@ -1,0 +1,138 @@
+using System.Diagnostics;
+using System.Net.Sockets;
+using System.Text.Json;
+using PowerCheck.Api.Tests.Host;
+
+namespace PowerCheck.Api.Tests.Readme;
+
+/// <summary>The README's own commands, run from its text.</summary>
+public sealed class ReadmeTests
+{
+    private const string Address = "http://localhost:5080";
+
+    [Fact]
+    public void The_readme_shows_the_two_commands_and_one_request()
+    {
+        Assert.Equal("dotnet run --project src/PowerCheck.Api", ReadmeText.Commands[0]);
+        Assert.Equal("tests/run", ReadmeText.Commands[1]);
+        Assert.StartsWith(
+            $"curl -s {Address}/v1/checks",
+            ReadmeText.Commands[2],
+            StringComparison.Ordinal
+        );
+        Assert.Single(ReadmeText.Answers);
+    }
+
+    [Fact]
+    public async Task The_test_command_is_there_and_can_be_run()
+    {
+        var parsed = await Run(
+            $"test -x {ReadmeText.Commands[1]} && bash -n {ReadmeText.Commands[1]}"
+        );
+
+        Assert.Equal("", parsed);
+    }
+
+    [Fact]
+    public async Task The_first_command_serves_and_the_request_gets_the_answer_that_is_shown()
+    {
+        // The readme's port may be taken here: the service is asked to listen on a free one.
+        var address = $"http://127.0.0.1:{FreePort()}";
+        using var service = Start($"exec {ReadmeText.Commands[0]} --no-build -- --urls {address}");
+        try
+        {
+            await Until(address + "/health/ready", service);
+
+            var answer = await Run(
+                ReadmeText.Commands[2].Replace(Address, address, StringComparison.Ordinal)
+            );
+
+            var differences = Shortened.Differences(
+                JsonDocument.Parse(ReadmeText.Answers[0]).RootElement,
+                JsonDocument.Parse(answer).RootElement
+            );
+            Assert.Equal([], differences);
+        }
+        finally
+        {
+            service.Kill(entireProcessTree: true);
+            await service.WaitForExitAsync();
+        }
+    }
+
+    [Theory]
+    [InlineData("""{"a":1,"…":"…"}""", """{"a":1,"b":2}""", 0)]
+    [InlineData("""{"a":1}""", """{"a":1,"b":2}""", 1)]
+    [InlineData("""{"a":1,"…":"…"}""", """{"a":2}""", 1)]
+    [InlineData("""{"c":1,"…":"…"}""", """{"a":2}""", 1)]
+    [InlineData("""[2,"…"]""", """[1,2,3]""", 0)]
+    [InlineData("""[4,"…"]""", """[1,2,3]""", 1)]
+    [InlineData("""[1,2]""", """[1,2,3]""", 1)]
+    public void A_shortened_answer_differs_where_no_mark_stands(
+        string shown,
+        string real,
+        int differences
+    ) =>
+        Assert.Equal(
+            differences,
+            Shortened
+                .Differences(
+                    JsonDocument.Parse(shown).RootElement,
+                    JsonDocument.Parse(real).RootElement
+                )
+                .Count()
+        );
+
+    private static Process Start(string command) =>
+        Process.Start(
+            new ProcessStartInfo("bash", ["-c", command])
+            {
+                WorkingDirectory = Repository.Root,
+                UseShellExecute = false,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            }
+        )!;
+
+    private static async Task<string> Run(string command)
+    {
+        using var process = Start(command);
+        var text = await process.StandardOutput.ReadToEndAsync();
+        await process.WaitForExitAsync();
+        Assert.Equal(0, process.ExitCode);
+        return text;
+    }
+
+    private static async Task Until(string address, Process service)
+    {
+        // Nobody reads what the service says; a full pipe would stop it.
+        service.BeginOutputReadLine();
+        service.BeginErrorReadLine();
+        using var client = new HttpClient();
+        for (var tries = 0; tries < 600 && !service.HasExited; tries++)
+        {
+            try
+            {
+                if ((await client.GetAsync(address)).IsSuccessStatusCode)
+                {
+                    return;
+                }
+            }
+            catch (HttpRequestException)
+            {
+                // Not yet listening.
+            }
+
+            await Task.Delay(100);
+        }
+
+        Assert.Fail("The service did not start.");
+    }
+
+    private static int FreePort()
+    {
+        using var listener = new TcpListener(System.Net.IPAddress.Loopback, 0);
+        listener.Start();
+        return ((System.Net.IPEndPoint)listener.LocalEndpoint).Port;
+    }
+}
