@@ -82,7 +82,7 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
         return new(
             point.MotorRmsA,
             point.Bus.BatteryA,
-            CaseRunner.BatteryRmsA(rig, point),
+            CaseFigures.BatteryRmsA(rig, point),
             point.Bus.BusV,
             (switches * CaseHeat.StandstillFactor(rig, standing))
                 + rig.ReceiverSupply.MemoryHeatW(point.Bus.BusV)

@@ -25,7 +25,7 @@ public static class DrivetrainRunner
         var climb = WheelLoad.Creep(rig, ratio, rig.ClimbSlopeRad, rig.Road.CreepMPerS);
         return new(
             ratio,
-            CaseRunner.Top(rig, ratio).RoadSpeedMPerS,
+            FullThrottleCases.Top(rig, ratio).RoadSpeedMPerS,
             rig.Motor.CurrentFor(climb.ShaftNm, climb.SpeedRadPerS),
             TorqueReserve.Of(rig, ratio).Ratio
         );

@@ -41,6 +41,18 @@ public sealed record Rig(
         : Motor.Sensored is null || Controller.SensorInput is null ? null
         : false;
 
+    /// <summary>What stops a sensorless motor from being started or held under control on a slope; null when nothing does.</summary>
+    public Obstacle? CannotStart =>
+        Sensorless == true && !Controller.LowSpeedStart ? Obstacle.NoSensor : null;
+
+    /// <summary>Whether a sensorless controller no longer knows where the rotor stands: too little back-EMF.</summary>
+    /// <param name="speedRadPerS">Motor speed [rad/s].</param>
+    public Obstacle? LosesRotor(double speedRadPerS) =>
+        Sensorless == true
+        && Motor.TorqueConstantNmPerA * speedRadPerS < Controller.LowSpeedBackEmfV
+            ? Obstacle.NoSensor
+            : null;
+
     /// <summary>Voltage of the bus at which the controller shuts the motor off [V].</summary>
     public double CutoffV => Controller.CutoffVPerCell * Battery.SeriesCells;
 

@@ -17,7 +17,7 @@ internal static class BatteryFindings
             Sag(it, it.Cases[LoadCaseName.Climb], CaseRunner.HalfCharge, true),
             Sag(
                 it,
-                CaseRunner.Punch(it.Rig, it.Rig.Battery.ReserveShare),
+                FullThrottleCases.Punch(it.Rig, it.Rig.Battery.ReserveShare),
                 it.Rig.Battery.ReserveShare,
                 false
             ),

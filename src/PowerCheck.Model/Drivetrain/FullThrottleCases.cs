@@ -1,0 +1,145 @@
+namespace PowerCheck.Model.Drivetrain;
+
+/// <summary>Load cases with the bridge fully on: punch and top speed (M5).</summary>
+public static class FullThrottleCases
+{
+    /// <summary>Full throttle, tires slipping.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="charge">Charge, 0 to 1.</param>
+    public static LoadCase Punch(Rig rig, double charge)
+    {
+        var source = rig.SourceAt(charge, false);
+        var load = WheelLoad.Slip(rig, rig.Vehicle.Gearing.LowestRatio, 0);
+        var point = Point(rig, source, load.ShaftNm);
+        var limit = rig.Controller.CurrentLimitA;
+        var limited = point.MotorA > limit;
+        if (limited)
+        {
+            point = HeldToLimit(rig, source, limit);
+        }
+
+        var stuck = point.SpeedRadPerS <= 0;
+        var punch = CaseFigures.Of(
+            rig,
+            LoadCaseName.Punch,
+            source,
+            point,
+            rig.Motor.TorqueOf(point.MotorA, point.SpeedRadPerS),
+            CaseFigures.RoadMPerS(rig, point.SpeedRadPerS)
+        );
+        Obstacle? obstacle =
+            limited ? Obstacle.CurrentLimit
+            : stuck ? Obstacle.Voltage
+            : punch.BusVoltageV < rig.CutoffV ? Obstacle.Cutoff
+            : null;
+        return punch with
+        {
+            Attainable = CaseFigures.Known(point.MotorA, obstacle is null),
+            Obstacle = obstacle,
+        };
+    }
+
+    /// <summary>Full throttle on the level, settled.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="ratio">Motor turns a wheel turn.</param>
+    public static LoadCase Top(Rig rig, double ratio)
+    {
+        var source = rig.SourceAt(1, true);
+        var load = WheelLoad.Creep(rig, ratio, 0, 0);
+        var point = Point(rig, source, load.ShaftNm);
+        var top = CaseFigures.Of(
+            rig,
+            LoadCaseName.Top,
+            source,
+            point,
+            load.ShaftNm,
+            point.SpeedRadPerS / ratio * rig.Vehicle.RadiusM,
+            ratio
+        );
+        Obstacle? obstacle =
+            point.SpeedRadPerS > rig.Motor.Ratings.MaxSpeedRadPerS ? Obstacle.SpeedLimit
+            : point.SpeedRadPerS <= 0 ? Obstacle.Voltage
+            : null;
+        return top with
+        {
+            Attainable = CaseFigures.Known(point.SpeedRadPerS, obstacle is null),
+            Obstacle = obstacle,
+        };
+    }
+
+    /// <summary>The point at which a motor turns a torque with the bridge fully on; at standstill when it cannot.</summary>
+    /// <remarks>Where the motor's resistance is not known, speed is not either, but the current of a torque is.</remarks>
+    /// <param name="rig">The rig.</param>
+    /// <param name="source">Pack and battery leads.</param>
+    /// <param name="torqueNm">Shaft torque of one motor [N·m].</param>
+    public static OperatingPoint Point(Rig rig, Source source, double torqueNm)
+    {
+        if (double.IsNaN(rig.Motor.ResistanceOhm))
+        {
+            return Blind(rig, source, torqueNm);
+        }
+
+        // With n motors on one source each sees n times its resistance; auxiliaries shift the open-circuit voltage.
+        var loop = rig.Motor.ResistanceOhm + rig.LoopOhm;
+        var n = rig.Vehicle.MotorCount;
+        var bus = source.OpenCircuitV;
+        var speed = 0.0;
+        for (var tries = 0; tries < 40; tries++)
+        {
+            var auxiliary = rig.Auxiliary.CurrentA + (rig.Auxiliary.PowerW / bus);
+            speed = Math.Max(
+                0,
+                rig.Motor.SpeedAt(
+                    source.OpenCircuitV - (source.ResistanceOhm * auxiliary),
+                    loop + (n * source.ResistanceOhm),
+                    torqueNm
+                )
+            );
+            var point = OperatingPoint.AtDuty(rig, source, 1, speed);
+            if (Math.Abs(point.Bus.BusV - bus) < 1e-12 * bus)
+            {
+                return point;
+            }
+
+            bus = point.Bus.BusV;
+        }
+
+        return OperatingPoint.AtDuty(rig, source, 1, speed);
+    }
+
+    // Fully on at the controller's limit: the torque that leaves the speed at which just that current flows.
+    private static OperatingPoint HeldToLimit(Rig rig, Source source, double limitA)
+    {
+        var point = Point(rig, source, rig.Motor.TorqueOf(limitA, 0));
+        for (
+            var tries = 0;
+            Math.Abs(point.MotorA - limitA) > 1e-12 * limitA
+                && point.SpeedRadPerS > 0
+                && tries < 100;
+            tries++
+        )
+        {
+            point = Point(rig, source, rig.Motor.TorqueOf(limitA, point.SpeedRadPerS));
+        }
+
+        return point;
+    }
+
+    // Without a resistance the current that a torque needs is known all the same, friction at the highest speed included.
+    private static OperatingPoint Blind(Rig rig, Source source, double torqueNm)
+    {
+        var fastest = rig.Motor.SpeedAt(source.OpenCircuitV, rig.LoopOhm, torqueNm);
+        var current = rig.Motor.CurrentFor(torqueNm, Math.Max(0, fastest));
+        var battery = (rig.Vehicle.MotorCount * current) + rig.Auxiliary.CurrentA;
+        battery += rig.Auxiliary.PowerW / source.OpenCircuitV;
+        var bus = source.OpenCircuitV - (source.ResistanceOhm * battery);
+        return new(
+            current,
+            0,
+            double.NaN,
+            double.NaN,
+            new(bus, 1, battery, true, false),
+            current * current * rig.Controller.OnResistanceOhm
+        );
+    }
+}
