@@ -23,9 +23,10 @@ public sealed record ControllerWarmth(
     /// <param name="level">The level.</param>
     public double TemperatureC(double level) => AmbientC + (level * SpanK);
 
-    /// <summary>Level after some laps from cold.</summary>
-    /// <param name="laps">Laps, a fraction too.</param>
-    public double LevelAfter(double laps) => StartLevel * (1 - Math.Pow(Decay, laps));
+    /// <summary>Level at the end of the run, from cold; of a lap that repeats itself where its length is not known.</summary>
+    /// <param name="laps">Laps, a fraction too; NaN when not known.</param>
+    public double LevelAtEnd(double laps) =>
+        double.IsNaN(laps) ? StartLevel : StartLevel * (1 - Math.Pow(Decay, laps));
 
     /// <summary>The memory over a lap.</summary>
     /// <param name="rig">The rig.</param>

@@ -21,11 +21,16 @@ public static class PartNodes
     ) =>
         new()
         {
-            CourseEndC = warmth.TemperatureC(warmth.LevelAfter(runS / course.LapS)),
+            CourseEndC = warmth.TemperatureC(warmth.LevelAtEnd(runS / course.LapS)),
             PeakC = warmth.TemperatureC(warmth.PeakLevel),
             LimitC = rig.Controller.LimitC,
             CourseTimeToLimitS = CourseTime(warmth, course.LapS),
-            Cases = [.. cases.All.Select(load => Controller(rig, course, load, warmth))],
+            Cases =
+            [
+                .. cases.All.Select(load =>
+                    Controller(rig, course, load, warmth, warmth.LevelAtEnd(runS / course.LapS))
+                ),
+            ],
         };
 
     /// <summary>Cell temperature.</summary>
@@ -77,7 +82,8 @@ public static class PartNodes
         Rig rig,
         Course course,
         LoadCase load,
-        ControllerWarmth warmth
+        ControllerWarmth warmth,
+        double level
     )
     {
         var k = CaseHeat.ControllerLoad(rig, load);
@@ -86,9 +92,9 @@ public static class PartNodes
             load.Name,
             warmth.TemperatureC(k),
             warmth.Memory.TimeToLimit(0, k),
-            warmth.Memory.TimeToLimit(warmth.StartLevel, k),
+            warmth.Memory.TimeToLimit(level, k),
             judged,
-            warmth.TemperatureC(warmth.Memory.After(warmth.StartLevel, k, judged))
+            warmth.TemperatureC(warmth.Memory.After(level, k, judged))
         );
     }
 

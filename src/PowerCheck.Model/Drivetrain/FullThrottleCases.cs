@@ -36,6 +36,7 @@ public static class FullThrottleCases
         {
             Attainable = CaseFigures.Known(point.MotorA, obstacle is null),
             Obstacle = obstacle,
+            UpperBound = double.IsNaN(rig.Motor.ResistanceOhm),
         };
     }
 
@@ -64,6 +65,7 @@ public static class FullThrottleCases
         {
             Attainable = CaseFigures.Known(point.SpeedRadPerS, obstacle is null),
             Obstacle = obstacle,
+            UpperBound = double.IsNaN(rig.Motor.ResistanceOhm),
         };
     }
 
@@ -129,7 +131,9 @@ public static class FullThrottleCases
     private static OperatingPoint Blind(Rig rig, Source source, double torqueNm)
     {
         var fastest = rig.Motor.SpeedAt(source.OpenCircuitV, rig.LoopOhm, torqueNm);
-        var current = rig.Motor.CurrentFor(torqueNm, Math.Max(0, fastest));
+        var asked = rig.Motor.CurrentFor(torqueNm, Math.Max(0, fastest));
+        var limit = rig.Controller.CurrentLimitA;
+        var current = asked > limit ? limit : asked;
         var battery = (rig.Vehicle.MotorCount * current) + rig.Auxiliary.CurrentA;
         battery += rig.Auxiliary.PowerW / source.OpenCircuitV;
         var bus = source.OpenCircuitV - (source.ResistanceOhm * battery);

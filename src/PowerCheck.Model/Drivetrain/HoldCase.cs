@@ -62,7 +62,7 @@ public static class HoldCase
             BatteryCurrentA = bus.BatteryA,
             BatteryRmsCurrentA = bus.BatteryA,
             BusVoltageV = bus.BusV,
-            MotorVoltageV = motorA * rig.Controller.OnResistanceOhm,
+            MotorVoltageV = motorA * rig.LoopOhm,
             DutyRatio = 0,
             MotorSpeedRadPerS = speedRadPerS,
             RoadSpeedMPerS = 0,

@@ -57,6 +57,11 @@ public sealed record LoadCase
     /// <summary>What stops it; null when nothing does.</summary>
     public Obstacle? Obstacle { get; init; }
 
+    /// <summary>
+    /// Whether the currents are the most that they can be and not what they are: the motor's resistance is not known.
+    /// </summary>
+    public bool UpperBound { get; init; }
+
     /// <summary>Speed at which a drag brake lets the rig creep back [m/s]; NaN where that does not apply.</summary>
     public double CreepBackMPerS { get; init; } = double.NaN;
 

@@ -26,6 +26,7 @@ public static class LockedCases
         {
             Attainable = CaseFigures.Known(current, true),
             Obstacle = limited ? Obstacle.CurrentLimit : null,
+            UpperBound = double.IsNaN(full.MotorA),
         };
     }
 

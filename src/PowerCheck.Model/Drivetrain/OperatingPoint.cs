@@ -49,7 +49,15 @@ public readonly record struct OperatingPoint(
         // Diode and switching losses depend on the duty, which they change a little: a quick contraction.
         do
         {
-            bus = Bus.Feeding(source, rig.Auxiliary, rig.Vehicle.MotorCount, motorA, needed, extra);
+            bus = Bus.Feeding(
+                source,
+                rig.Auxiliary,
+                rig.Vehicle.MotorCount,
+                motorA,
+                needed,
+                extra,
+                Smoothed(rig.Controller)
+            );
             last = extra;
             extra = ExtraW(rig.Controller, motorA, bus);
         } while (Math.Abs(extra - last) > 1e-12 * (1 + extra) && ++tries < 40);

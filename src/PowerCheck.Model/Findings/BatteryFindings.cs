@@ -39,7 +39,7 @@ internal static class BatteryFindings
                 )
             : load.BusVoltageV;
         var sag = room <= 0 ? double.PositiveInfinity : (open - lowest) / room;
-        if (double.IsNaN(load.BusVoltageV) && Thresholds.Outcome(sag) != Outcome.Holds)
+        if (double.IsNaN(load.BusVoltageV) && room > 0 && Thresholds.Outcome(sag) != Outcome.Holds)
         {
             // The most that it can be is no more than that: past the limit nothing is known.
             (lowest, sag) = (double.NaN, double.NaN);

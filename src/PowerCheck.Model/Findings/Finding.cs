@@ -77,7 +77,9 @@ public enum Severity
     /// <summary>Could result in death or serious injury.</summary>
     Warning,
 
-    /// <summary>Could result in minor or moderate injury.</summary>
+    /// <summary>
+    /// Could result in minor or moderate injury, as where a rig stops, rolls or loses a part unawares.
+    /// </summary>
     Caution,
 
     /// <summary>Not about personal injury.</summary>

@@ -29,13 +29,13 @@ public static class FindingCatalogue
         "practice"
     );
 
-    /// <summary>Full-charge pack voltage against the controller's highest supply voltage, and the pack at its cut-off against the lowest.</summary>
+    /// <summary>Full-charge pack voltage against the controller's highest and lowest supply voltage; the pack at its cut-off against the lowest is a caution.</summary>
     public static readonly FindingKind ControllerVoltage = Of(
         "controller.voltage",
         Severity.Warning,
         Effect.Fire,
         true,
-        "Full-charge pack voltage against the controller's highest supply voltage, and the pack at its cut-off against the lowest.",
+        "Full-charge pack voltage against the controller's highest and lowest supply voltage; the pack at its cut-off against the lowest is a caution.",
         "the controller's box",
         "too much breaks switches and capacitors down, too little does not start it",
         "cells"

@@ -58,8 +58,8 @@ internal static class HeatFindings
         }
 
         var time = double.IsFinite(when)
-            ? $"after about {Say.Time(when)} from cold{(within ? "" : ", later than this pack lasts")}"
-            : "long after this pack is empty";
+            ? $"after about {Say.Time(when)} from cold{(within ? "" : ", later than this run lasts")}"
+            : "long after this run";
         return found with
         {
             Sentence = () =>

@@ -20,7 +20,9 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
 
     /// <summary>Every finding of a rig.</summary>
     /// <param name="it">What was computed.</param>
-    public static IReadOnlyList<Finding> Inspect(Inspection it) =>
+    public static IReadOnlyList<Finding> Inspect(Inspection it)
+    {
+        IReadOnlyList<Finding> findings =
         [
             .. MatchFindings.Of(it),
             .. DrivetrainFindings.Of(it),
@@ -30,6 +32,26 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
             .. BatteryFindings.Of(it),
             .. SupplyFindings.Of(it),
         ];
+        return it.Cases.All.Any(load => load.UpperBound)
+            ? [.. findings.Select(finding => Bounded(it, finding))]
+            : findings;
+    }
+
+    // A current that is the most that it can be makes a limit hold; past the limit nothing is known.
+    private static Finding Bounded(Inspection it, Finding finding) =>
+        finding.Outcome is Outcome.Fails or Outcome.Doubtful
+        && it.Cases.All.Any(load =>
+            load.UpperBound
+            && string.Equals(Say.Word(load.Name), finding.LoadCase, StringComparison.Ordinal)
+        )
+            ? finding with
+            {
+                Outcome = Outcome.Unknown,
+                Estimate = double.NaN,
+                Severeness = double.NaN,
+                Sentence = () => $"{finding.Kind.Meaning} Not to be told from what was given.",
+            }
+            : finding;
 
     /// <summary>
     /// The verdict: a hard mismatch or a fail is unsuitable; a judged limit that is unknown, undetermined; a doubt, limited;
