@@ -1,0 +1,290 @@
+using PowerCheck.Model.Checks;
+using PowerCheck.Model.Controllers;
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Tests.Rigs;
+
+namespace PowerCheck.Model.Tests.Drivetrain;
+
+/// <summary>The eight load cases (M5), limiting cases and hand arithmetic.</summary>
+public sealed class LoadCaseTests
+{
+    private static readonly RigLabel Label = SampleRig.Brushless with { Accessories = [] };
+
+    private static readonly Rig Sample = SampleRig.Of(Label);
+
+    private static RigLabel Controlled(Func<ControllerLabel, ControllerLabel> change) =>
+        Label with
+        {
+            Controller = change(Label.Controller),
+        };
+
+    [Fact]
+    public void Without_slope_the_climb_is_the_level()
+    {
+        var rig = Sample with { Road = Sample.Road with { SlopeRad = 0 } };
+        Assert.Equal(
+            CaseRunner.Level(rig) with
+            {
+                Name = LoadCaseName.Climb,
+            },
+            CaseRunner.Climb(rig)
+        );
+    }
+
+    [Fact]
+    public void A_climb_takes_its_torque_over_kt_and_the_no_load_current()
+    {
+        var climb = CaseRunner.Climb(Sample);
+        // 3.4·9.80665·(0.70711 + 0.06·0.70711)·0.059 / (45.7333·0.75) / kt(3300) + i0.
+        var force = 3.4 * 9.80665 * Math.Sqrt(0.5) * 1.06;
+        var shaft = force * 0.059 / (56.0 / 12 * 2.8 * 3.5 * 0.75);
+        var kt = 60 / (2 * Math.PI * 3300);
+        var speed = 0.3 / 0.059 * (56.0 / 12 * 2.8 * 3.5);
+        Assert.Equal(
+            (shaft / kt) + Sample.Motor.NoLoad.CurrentAt(speed),
+            climb.MotorCurrentA,
+            1e-9
+        );
+        Assert.Equal(speed, climb.MotorSpeedRadPerS, 1e-9);
+        Assert.Equal(force * 0.059, climb.WheelTorqueNm, 1e-9);
+    }
+
+    [Fact]
+    public void Motor_and_battery_current_differ_by_the_duty()
+    {
+        var climb = CaseRunner.Climb(Sample);
+        var quiescent = Sample.Controller.QuiescentCurrentA;
+        Assert.Equal(
+            (climb.DutyRatio * climb.MotorCurrentA) + quiescent,
+            climb.BatteryCurrentA,
+            1e-9
+        );
+        Assert.True(climb.BatteryCurrentA < climb.MotorCurrentA / 3);
+    }
+
+    [Fact]
+    public void Stall_is_full_voltage_over_every_resistance_in_the_loop()
+    {
+        var bare = Sample with { Controller = Sample.Controller with { QuiescentCurrentA = 0 } };
+        var loop =
+            0.022
+            + bare.Controller.OnResistanceOhm
+            + bare.Leads.MotorOhm
+            + bare.Leads.BatteryOhm
+            + bare.Battery.ShortResistanceOhm;
+        Assert.Equal(12.6 / loop, CaseRunner.Stall(bare).ProspectiveCurrentA, 1e-9);
+    }
+
+    [Fact]
+    public void A_stall_without_resistance_anywhere_grows_without_bound()
+    {
+        var bare = Sample with
+        {
+            Motor = Sample.Motor with { ResistanceOhm = 1e-9 },
+            Controller = Sample.Controller with { OnResistanceOhm = 0 },
+            Leads = Sample.Leads with { BatteryLeadM = 0, MotorLeadM = 0 },
+            Battery = Sample.Battery with { CellResistanceOhm = 0, ConnectorOhm = 0 },
+        };
+        Assert.True(CaseRunner.Stall(bare).ProspectiveCurrentA > 1e9);
+        Assert.Equal(120, CaseRunner.Stall(bare).MotorCurrentA);
+    }
+
+    [Fact]
+    public void A_stall_is_held_to_the_stated_limit_and_else_to_the_burst_rating()
+    {
+        Assert.Equal(120, CaseRunner.Stall(Sample).MotorCurrentA);
+        var limited = SampleRig.Of(Controlled(c => c with { CurrentLimitA = 70 }));
+        Assert.Equal(70, CaseRunner.Stall(limited).MotorCurrentA);
+        Assert.Equal(Obstacle.CurrentLimit, CaseRunner.Stall(limited).Obstacle);
+    }
+
+    [Fact]
+    public void A_jam_is_twice_the_slip_current_if_nothing_stops_it_before()
+    {
+        var slip = CaseRunner.Slip(Sample).MotorCurrentA;
+        Assert.Equal(2 * slip, CaseRunner.Jam(Sample, slip).MotorCurrentA, 1e-12);
+        Assert.Equal(0, CaseRunner.Jam(Sample, slip).MotorSpeedRadPerS);
+        var weak = Sample with { Motor = Sample.Motor with { ResistanceOhm = 2 } };
+        Assert.Equal(
+            CaseRunner.Stall(weak).ProspectiveCurrentA,
+            CaseRunner.Jam(weak, slip).MotorCurrentA,
+            1e-9
+        );
+        var limited = SampleRig.Of(Controlled(c => c with { CurrentLimitA = 10 }));
+        Assert.Equal(10, CaseRunner.Jam(limited, slip).MotorCurrentA);
+    }
+
+    [Fact]
+    public void A_drag_brake_lets_the_rig_creep_back_by_its_winding()
+    {
+        var hold = CaseRunner.Hold(Sample);
+        var torque = WheelLoad.HoldingNm(Sample, Sample.ClimbSlopeRad);
+        var kt = Sample.Motor.TorqueConstantNmPerA;
+        var speed = torque * (0.022 + Sample.Controller.OnResistanceOhm) / (kt * kt);
+        Assert.Equal(speed, hold.MotorSpeedRadPerS, 1e-9);
+        Assert.Equal(speed / (56.0 / 12 * 2.8 * 3.5) * 0.059, hold.CreepBackMPerS, 1e-9);
+        Assert.Equal(torque / kt, hold.MotorCurrentA, 1e-9);
+        Assert.Equal(0.05, hold.BatteryCurrentA, 1e-12);
+    }
+
+    [Fact]
+    public void A_winding_without_resistance_holds_without_creeping()
+    {
+        var rig = Sample with
+        {
+            Motor = Sample.Motor with { ResistanceOhm = 0 },
+            Controller = Sample.Controller with { OnResistanceOhm = 0 },
+        };
+        Assert.Equal(0, CaseRunner.Hold(rig).CreepBackMPerS);
+    }
+
+    [Fact]
+    public void An_active_hold_feeds_the_current_and_stands()
+    {
+        var rig = SampleRig.Of(Controlled(c => c with { Hold = HoldMode.Active }));
+        var hold = CaseRunner.Hold(rig);
+        Assert.Equal(0, hold.MotorSpeedRadPerS);
+        Assert.Equal(
+            WheelLoad.HoldingNm(rig, rig.ClimbSlopeRad) / rig.Motor.TorqueConstantNmPerA,
+            hold.MotorCurrentA,
+            1e-12
+        );
+        Assert.True(hold.BatteryCurrentA > 0.05);
+    }
+
+    [Fact]
+    public void A_self_locking_drive_stands_by_itself()
+    {
+        var rig = Sample with
+        {
+            Vehicle = Sample.Vehicle with
+            {
+                Gearing = Sample.Vehicle.Gearing with { Efficiency = 0.5 },
+            },
+        };
+        var hold = CaseRunner.Hold(rig);
+        Assert.Equal((0, 0, true), (hold.MotorCurrentA, hold.MotorSpeedRadPerS, hold.Attainable));
+    }
+
+    [Fact]
+    public void A_controller_that_does_nothing_lets_the_rig_roll()
+    {
+        var rig = SampleRig.Of(Controlled(c => c with { Hold = HoldMode.None }));
+        Assert.False(CaseRunner.Hold(rig).Attainable);
+    }
+
+    [Fact]
+    public void Top_speed_is_where_full_throttle_just_turns_the_load()
+    {
+        var top = CaseRunner.Top(Sample, Sample.Vehicle.Gearing.LowestRatio);
+        Assert.Equal(1, top.DutyRatio);
+        Assert.Equal(
+            WheelLoad.Creep(Sample, Sample.Vehicle.Gearing.LowestRatio, 0, 0).ShaftNm,
+            Sample.Motor.TorqueOf(top.MotorCurrentA, top.MotorSpeedRadPerS),
+            1e-9
+        );
+        Assert.Equal(
+            top.BusVoltageV,
+            (top.MotorCurrentA * (0.022 + Sample.LoopOhm))
+                + (top.MotorSpeedRadPerS * Sample.Motor.TorqueConstantNmPerA),
+            1e-9
+        );
+    }
+
+    [Theory]
+    [InlineData(10)]
+    [InlineData(20)]
+    [InlineData(60)]
+    public void No_current_limit_is_passed_in_any_case_that_is_attained(double limit)
+    {
+        var cases = CaseRunner.Run(SampleRig.Of(Controlled(c => c with { CurrentLimitA = limit })));
+        Assert.All(
+            cases.All.Where(load =>
+                load.Attainable == true || load.Name is LoadCaseName.Jam or LoadCaseName.Stall
+            ),
+            load =>
+                Assert.True(
+                    load.MotorCurrentA <= limit * (1 + 1e-9),
+                    $"{load.Name}: {load.MotorCurrentA}"
+                )
+        );
+    }
+
+    [Fact]
+    public void Without_a_sensor_or_a_controlled_start_a_slope_cannot_be_climbed()
+    {
+        var rig = SampleRig.Of(Label with { Motor = Label.Motor with { Sensored = false } });
+        Assert.Equal(Obstacle.NoSensor, CaseRunner.Climb(rig).Obstacle);
+        Assert.False(CaseRunner.Climb(rig).Attainable);
+        var helped = rig with { Controller = rig.Controller with { LowSpeedStart = true } };
+        Assert.True(CaseRunner.Climb(helped).Attainable);
+        var blind = helped with { Road = helped.Road with { CreepMPerS = 0.05 } };
+        Assert.Equal(Obstacle.NoSensor, CaseRunner.Climb(blind).Obstacle);
+    }
+
+    [Fact]
+    public void An_unknown_resistance_leaves_currents_of_torque_and_takes_voltages()
+    {
+        var rig = Sample with { Motor = Sample.Motor with { ResistanceOhm = double.NaN } };
+        var climb = CaseRunner.Climb(rig);
+        Assert.Equal(CaseRunner.Climb(Sample).MotorCurrentA, climb.MotorCurrentA, 1e-12);
+        Assert.True(double.IsNaN(climb.BatteryCurrentA) && double.IsNaN(climb.BusVoltageV));
+        Assert.Null(climb.Attainable);
+    }
+
+    [Fact]
+    public void Torque_reserve_is_full_throttle_on_a_tired_pack_with_a_hot_winding()
+    {
+        var rig = Sample with { Controller = Sample.Controller with { QuiescentCurrentA = 0 } };
+        var reserve = TorqueReserve.Of(rig, rig.Vehicle.Gearing.LowestRatio);
+        Assert.Equal(Obstacle.CurrentLimit, reserve.LimitedBy);
+        Assert.Equal(120, reserve.CurrentA);
+        var free = rig with { Controller = rig.Controller with { BurstCurrentA = double.NaN } };
+        var load = WheelLoad.Creep(rig, rig.Vehicle.Gearing.LowestRatio, Math.PI / 4, 0.3);
+        // Winding at 120 °C is 1.393 times as resistive, switches hot 1.3 times; 20 % charge, lasting resistance.
+        var loop =
+            (0.022 * 1.393)
+            + (0.09 / 40 * 1.3)
+            + rig.Leads.MotorOhm
+            + rig.Leads.BatteryOhm
+            + rig.Battery.LastingResistanceOhm;
+        var current = ((3 * 3.693) - (load.SpeedRadPerS * rig.Motor.TorqueConstantNmPerA)) / loop;
+        var found = TorqueReserve.Of(free, rig.Vehicle.Gearing.LowestRatio);
+        Assert.Equal(Obstacle.Voltage, found.LimitedBy);
+        Assert.Equal(current, found.CurrentA, 1e-6);
+        Assert.Equal(
+            rig.Motor.TorqueOf(current, load.SpeedRadPerS) / load.ShaftNm,
+            found.Ratio,
+            1e-6
+        );
+    }
+
+    [Fact]
+    public void Below_four_kilohertz_the_pack_sees_the_motor_current_in_pulses()
+    {
+        var rig = SampleRig.Of(Controlled(c => c with { PwmFrequencyHz = 2000 }));
+        var climb = CaseRunner.Climb(rig);
+        var i = climb.MotorCurrentA;
+        var others = climb.BatteryCurrentA - (climb.DutyRatio * i);
+        var on = i + others;
+        Assert.Equal(
+            Math.Sqrt((climb.DutyRatio * on * on) + ((1 - climb.DutyRatio) * others * others)),
+            climb.BatteryRmsCurrentA,
+            1e-9
+        );
+        var source = rig.SourceAt(0.5, true);
+        Assert.Equal(source.OpenCircuitV - (source.ResistanceOhm * on), climb.BusVoltageV, 1e-9);
+        Assert.True(climb.MotorRmsCurrentA > climb.MotorCurrentA);
+    }
+
+    [Fact]
+    public void From_eight_kilohertz_on_nothing_ripples()
+    {
+        Assert.Equal(
+            CaseRunner.Climb(Sample).MotorCurrentA,
+            CaseRunner.Climb(Sample).MotorRmsCurrentA
+        );
+        var just = SampleRig.Of(Controlled(c => c with { PwmFrequencyHz = 7999 }));
+        Assert.True(CaseRunner.Climb(just).MotorRmsCurrentA > CaseRunner.Climb(just).MotorCurrentA);
+    }
+}
