@@ -1,4 +1,5 @@
 using System.Reflection;
+using PowerCheck.Model.Materials;
 using PowerCheck.Model.Sources;
 
 namespace PowerCheck.Model.Tests.Published;
@@ -61,7 +62,7 @@ public sealed class PublishedCheckTests
     [Fact]
     public void Every_function_that_a_row_names_is_one_of_the_model()
     {
-        var types = typeof(Checks.Check).Assembly.GetExportedTypes();
+        var types = typeof(Copper).Assembly.GetExportedTypes();
         Assert.All(
             PublishedCheck
                 .All.Values.Select(check => check.Function)
