@@ -1,0 +1,210 @@
+using CsCheck;
+using PowerCheck.Model.Checks;
+using PowerCheck.Model.Findings;
+using PowerCheck.Model.Tests.Rigs;
+using Check = PowerCheck.Model.Checks.Check;
+
+namespace PowerCheck.Model.Tests.Checks;
+
+/// <summary>What is not known never turns into a verdict that rests on it.</summary>
+public sealed class UnknownTests
+{
+    private static readonly (string Path, Func<RigLabel, RigLabel> Drop)[] Drops =
+    [
+        (
+            "motor.kvRpmPerVolt",
+            l => l with { Motor = l.Motor with { SpeedConstantRadPerSPerV = null, Turns = null } }
+        ),
+        (
+            "motor.resistanceMilliohm",
+            l =>
+                l with
+                {
+                    Motor = l.Motor with
+                    {
+                        ResistanceOhm = null,
+                        MassKg = null,
+                        CanDiameterM = null,
+                        CanLengthM = null,
+                    },
+                }
+        ),
+        ("battery.seriesCells", l => l with { Battery = l.Battery with { SeriesCells = null } }),
+        (
+            "battery.capacityMah",
+            l => l with { Battery = l.Battery with { CapacityCoulomb = null } }
+        ),
+        (
+            "controller.continuousCurrentA",
+            l => l with { Controller = l.Controller with { ContinuousCurrentA = null } }
+        ),
+    ];
+
+    private static readonly Gen<(int Number, int Mask)> Trials = Gen.Select(
+        Gen.Int[1, 1_000_000],
+        Gen.Int[1, 31]
+    );
+
+    private static RigLabel Without(int number, int mask) =>
+        Drops
+            .Where((_, n) => (mask & (1 << n)) != 0)
+            .Aggregate(RandomRig.Of(number), (label, drop) => drop.Drop(label));
+
+    [Fact]
+    public void A_figure_or_limit_that_is_not_known_never_holds_fails_or_doubts() =>
+        Trials.Sample(
+            trial =>
+            {
+                var findings = Judgement.Inspect(
+                    SampleRig.Inspect(Without(trial.Number, trial.Mask))
+                );
+                Assert.All(
+                    findings.Where(f =>
+                        f.Kind.Judged && !f.Caution && !double.IsInfinity(f.Severeness)
+                    ),
+                    f =>
+                    {
+                        var known = !double.IsNaN(f.Severeness);
+                        Assert.Equal(known, f.Outcome != Outcome.Unknown);
+                        // A match of words has no figures at all.
+                        Assert.True(
+                            f.Outcome == Outcome.Unknown
+                                || f.Severeness == 0
+                                || !double.IsNaN(f.Estimate + f.Limit),
+                            f.Message
+                        );
+                    }
+                );
+            },
+            iter: 300
+        );
+
+    [Fact]
+    public void A_rig_with_an_open_limit_is_never_suitable_or_limited() =>
+        Trials.Sample(
+            trial =>
+            {
+                var result = Check.Run(Without(trial.Number, trial.Mask));
+                if (result.Findings.Any(f => f.Kind.Judged && f.Outcome == Outcome.Unknown))
+                {
+                    Assert.True(result.Verdict is Verdict.Undetermined or Verdict.Unsuitable);
+                }
+
+                // Winding and controller temperatures always rest on these two.
+                if ((trial.Mask & 0b11) != 0)
+                {
+                    Assert.True(result.Verdict is Verdict.Undetermined or Verdict.Unsuitable);
+                }
+            },
+            iter: 40
+        );
+
+    [Fact]
+    public void Every_open_limit_says_what_has_to_be_known() =>
+        Trials.Sample(
+            trial =>
+            {
+                var missing = Drops
+                    .Where((_, n) => (trial.Mask & (1 << n)) != 0)
+                    .Select(drop => drop.Path)
+                    .Append("motor.massG")
+                    .ToArray();
+                var result = Check.Run(Without(trial.Number, trial.Mask));
+                Assert.All(
+                    result.Findings.Where(f => f.Outcome == Outcome.Unknown),
+                    f =>
+                    {
+                        Assert.NotEmpty(f.Needs);
+                        Assert.All(
+                            f.Needs,
+                            need => Assert.Contains(need.Path, missing, StringComparer.Ordinal)
+                        );
+                    }
+                );
+            },
+            iter: 40
+        );
+
+    [Fact]
+    public void At_its_threshold_a_needed_figure_turns_the_outcome()
+    {
+        var label = SampleRig.Brushless with
+        {
+            Controller = SampleRig.Brushless.Controller with { ContinuousCurrentA = null },
+        };
+        var open = Check.Run(label).Findings.Where(f => f.Outcome == Outcome.Unknown).ToArray();
+        Assert.NotEmpty(open);
+        var turning = open.SelectMany(f => f.Needs.Select(need => (Finding: f, Need: need)))
+            .Where(x => !double.IsNaN(x.Need.Threshold))
+            .ToArray();
+        Assert.NotEmpty(turning);
+        Assert.All(
+            turning,
+            x =>
+            {
+                Outcome With(double value) =>
+                    Judgement
+                        .Inspect(SampleRig.Inspect(UnknownFill.With(label, x.Need.Path, value)))
+                        .First(f =>
+                            f.Kind.Equals(x.Finding.Kind)
+                            && string.Equals(
+                                f.LoadCase,
+                                x.Finding.LoadCase,
+                                StringComparison.Ordinal
+                            )
+                        )
+                        .Outcome;
+                var (below, above) = (With(x.Need.Threshold * 0.99), With(x.Need.Threshold * 1.01));
+                Assert.NotEqual(below == Outcome.Fails, above == Outcome.Fails);
+                Assert.Equal(x.Need.HoldsBelow, above == Outcome.Fails);
+            }
+        );
+    }
+
+    [Fact]
+    public void Knowing_less_never_makes_a_limit_fail_that_holds_when_all_is_known() =>
+        Compare((less, all) => !(less == Outcome.Fails && all == Outcome.Holds));
+
+    [Fact]
+    public void Knowing_less_never_makes_a_limit_hold_that_fails_when_all_is_known() =>
+        Compare((less, all) => !(less == Outcome.Holds && all == Outcome.Fails));
+
+    private static void Compare(Func<Outcome, Outcome, bool> agree) =>
+        Trials.Sample(
+            trial =>
+            {
+                var label = RandomRig.Of(trial.Number) with { };
+                // Everything that is dropped was given before, so that no default comes between.
+                label = label with
+                {
+                    Motor = label.Motor with
+                    {
+                        ResistanceOhm = label.Motor.ResistanceOhm ?? 0.05,
+                        NoLoadPoints = [new(7.4, 1.5)],
+                    },
+                    Controller = label.Controller with { OnResistanceOhm = 0.002 },
+                };
+                var all = Judgement.Inspect(SampleRig.Inspect(label));
+                var dropped = Drops
+                    .Where((_, n) => (trial.Mask & (1 << n)) != 0)
+                    .Aggregate(label, (l, drop) => drop.Drop(l));
+                foreach (
+                    var less in Judgement
+                        .Inspect(SampleRig.Inspect(dropped))
+                        .Where(f => f.Kind.Judged && !f.Caution)
+                )
+                {
+                    var known = all.FirstOrDefault(f =>
+                        f.Kind.Equals(less.Kind)
+                        && string.Equals(f.LoadCase, less.LoadCase, StringComparison.Ordinal)
+                        && !f.Caution
+                    );
+                    Assert.True(
+                        known is null || agree(less.Outcome, known.Outcome),
+                        $"rig {trial.Number}, without {trial.Mask}: {less.Outcome} '{less.Message}' but {known?.Outcome} '{known?.Message}'"
+                    );
+                }
+            },
+            iter: 300
+        );
+}
