@@ -141,7 +141,7 @@ public sealed class CourseTests
             lap.Rms(half, p => p.MotorRmsA),
             1e-12
         );
-        Assert.Equal(half.Segments.Min(p => p.LowestBusV), half.LowestBusV);
+        Assert.Equal(half.Segments.Min(p => p.BusV), half.LowestBusV);
         Assert.Equal(4, segments.Length);
     }
 
@@ -204,7 +204,7 @@ public sealed class CourseTests
             highest = level;
             foreach (var (power, segment) in half.Segments.Zip(course.Segments))
             {
-                var load = power.ControllerHotW / rig.Controller.RatedHeatW;
+                var load = power.MemoryW / rig.Controller.RatedHeatW;
                 level = RungeKutta.FourthOrder(
                     level,
                     0,

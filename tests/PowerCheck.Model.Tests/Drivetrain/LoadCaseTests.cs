@@ -120,7 +120,8 @@ public sealed class LoadCaseTests
         var hold = CaseRunner.Hold(Sample);
         var torque = WheelLoad.HoldingNm(Sample, Sample.ClimbSlopeRad);
         var kt = Sample.Motor.TorqueConstantNmPerA;
-        var speed = torque * (0.022 + Sample.Controller.OnResistanceOhm) / (kt * kt);
+        // The current meets winding, switches and motor leads.
+        var speed = torque / kt * (0.022 + Sample.LoopOhm) / kt;
         Assert.Equal(speed, hold.MotorSpeedRadPerS, 1e-9);
         Assert.Equal(speed / (56.0 / 12 * 2.8 * 3.5) * 0.059, hold.CreepBackMPerS, 1e-9);
         Assert.Equal(torque / kt, hold.MotorCurrentA, 1e-9);
@@ -128,13 +129,14 @@ public sealed class LoadCaseTests
     }
 
     [Fact]
-    public void A_winding_without_resistance_holds_without_creeping()
+    public void A_loop_without_resistance_holds_without_creeping()
     {
         var rig = Sample with
         {
             Motor = Sample.Motor with { ResistanceOhm = 0 },
             Controller = Sample.Controller with { OnResistanceOhm = 0 },
         };
+        rig = rig with { Leads = rig.Leads with { MotorLeadM = 0 } };
         Assert.Equal(0, CaseRunner.Hold(rig).CreepBackMPerS);
     }
 
@@ -267,13 +269,14 @@ public sealed class LoadCaseTests
         var i = climb.MotorCurrentA;
         var others = climb.BatteryCurrentA - (climb.DutyRatio * i);
         var on = i + others;
+        var ripple = (climb.MotorRmsCurrentA * climb.MotorRmsCurrentA) - (i * i);
         Assert.Equal(
-            Math.Sqrt((climb.DutyRatio * on * on) + ((1 - climb.DutyRatio) * others * others)),
+            Math.Sqrt(
+                (climb.DutyRatio * ((on * on) + ripple)) + ((1 - climb.DutyRatio) * others * others)
+            ),
             climb.BatteryRmsCurrentA,
             1e-9
         );
-        var source = rig.SourceAt(0.5, true);
-        Assert.Equal(source.OpenCircuitV - (source.ResistanceOhm * on), climb.BusVoltageV, 1e-9);
         Assert.True(climb.MotorRmsCurrentA > climb.MotorCurrentA);
     }
 
@@ -286,5 +289,16 @@ public sealed class LoadCaseTests
         );
         var just = SampleRig.Of(Controlled(c => c with { PwmFrequencyHz = 7999 }));
         Assert.True(CaseRunner.Climb(just).MotorRmsCurrentA > CaseRunner.Climb(just).MotorCurrentA);
+    }
+
+    [Theory]
+    [InlineData(10)]
+    [InlineData(20)]
+    public void A_punch_takes_no_more_than_the_controllers_own_limit(double limit)
+    {
+        var rig = SampleRig.Of(Controlled(c => c with { CurrentLimitA = limit }));
+        var punch = CaseRunner.Punch(rig, CaseRunner.HalfCharge);
+        Assert.Equal(Obstacle.CurrentLimit, punch.Obstacle);
+        Assert.Equal(limit, punch.MotorCurrentA, 1e-6 * limit);
     }
 }

@@ -207,7 +207,7 @@ public sealed class TwoNodeTests
                         n => Assert.True(At(crossing * n / 100) <= limit + 1e-9)
                     );
                     Assert.True(
-                        network.Reaches(start, network.Over(600).Apply(start), weight, limit, 600)
+                        network.Reaches(start, network.Over(600).Apply(start), weight, limit)
                     );
                 },
                 iter: 200
