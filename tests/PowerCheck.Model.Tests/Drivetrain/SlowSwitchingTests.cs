@@ -1,0 +1,23 @@
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Tests.Rigs;
+
+namespace PowerCheck.Model.Tests.Drivetrain;
+
+/// <summary>Below 4 kHz nothing smooths the bus (M3).</summary>
+public sealed class SlowSwitchingTests
+{
+    [Fact]
+    public void The_bus_dips_under_the_whole_motor_current_while_on()
+    {
+        var label = SampleRig.Brushless with
+        {
+            Accessories = [],
+            Controller = SampleRig.Brushless.Controller with { PwmFrequencyHz = 2000 },
+        };
+        var rig = SampleRig.Of(label);
+        var climb = CaseRunner.Climb(rig);
+        var source = rig.SourceAt(CaseRunner.HalfCharge, true);
+        var on = climb.MotorCurrentA + rig.Auxiliary.CurrentA;
+        Assert.Equal(source.OpenCircuitV - (source.ResistanceOhm * on), climb.BusVoltageV, 1e-9);
+    }
+}
