@@ -33,7 +33,7 @@ public sealed class LawTests
             var rig = SampleRig.Of(RandomRig.Of(number));
             // Force sin θ + Crr·cos θ grows up to 90° − atan Crr.
             double At(double slope) =>
-                CaseRunner
+                SteadyCases
                     .Climb(rig with { Road = rig.Road with { SlopeRad = slope } })
                     .MotorCurrentA;
             Assert.True(At(0.9) >= At(0.6) && At(0.6) >= At(0.3));
@@ -174,10 +174,10 @@ public sealed class LawTests
         );
 
     private static double Climb(RigLabel label) =>
-        CaseRunner.Climb(SampleRig.Of(label)).MotorCurrentA;
+        SteadyCases.Climb(SampleRig.Of(label)).MotorCurrentA;
 
     private static double Stall(RigLabel label) =>
-        CaseRunner.Stall(SampleRig.Of(label)).ProspectiveCurrentA;
+        LockedCases.Stall(SampleRig.Of(label)).ProspectiveCurrentA;
 
     private static void Near(double expected, double actual, double kelvin) =>
         Assert.True(

@@ -227,7 +227,7 @@ public sealed class CourseTests
     {
         var rig = SampleRig.Of(Labelled());
         var rated = rig.Controller.ContinuousCurrentA;
-        var load = CaseRunner.Level(rig) with
+        var load = SteadyCases.Level(rig) with
         {
             MotorCurrentA = rated,
             MotorRmsCurrentA = rated,

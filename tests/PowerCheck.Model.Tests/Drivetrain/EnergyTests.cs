@@ -46,7 +46,7 @@ public sealed class EnergyTests
     {
         foreach (var rig in Enumerable.Range(1, 100).Select(n => SampleRig.Of(RandomRig.Of(n))))
         {
-            var hold = CaseRunner.Hold(rig);
+            var hold = HoldCase.Of(rig);
             if (rig.Controller.Hold != HoldMode.DragBrake || hold.MotorCurrentA <= 0)
             {
                 continue;
@@ -67,7 +67,7 @@ public sealed class EnergyTests
     public void What_a_motor_turns_reaches_the_wheels_less_the_gears_loss()
     {
         var rig = SampleRig.Of(SampleRig.Brushless);
-        var climb = CaseRunner.Climb(rig);
+        var climb = SteadyCases.Climb(rig);
         var shaft =
             rig.Motor.TorqueOf(climb.MotorCurrentA, climb.MotorSpeedRadPerS)
             * climb.MotorSpeedRadPerS;

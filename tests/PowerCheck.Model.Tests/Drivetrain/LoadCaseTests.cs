@@ -23,18 +23,18 @@ public sealed class LoadCaseTests
     {
         var rig = Sample with { Road = Sample.Road with { SlopeRad = 0 } };
         Assert.Equal(
-            CaseRunner.Level(rig) with
+            SteadyCases.Level(rig) with
             {
                 Name = LoadCaseName.Climb,
             },
-            CaseRunner.Climb(rig)
+            SteadyCases.Climb(rig)
         );
     }
 
     [Fact]
     public void A_climb_takes_its_torque_over_kt_and_the_no_load_current()
     {
-        var climb = CaseRunner.Climb(Sample);
+        var climb = SteadyCases.Climb(Sample);
         // 3.4·9.80665·(0.70711 + 0.06·0.70711)·0.059 / (45.7333·0.75) / kt(3300) + i0.
         var force = 3.4 * 9.80665 * Math.Sqrt(0.5) * 1.06;
         var shaft = force * 0.059 / (56.0 / 12 * 2.8 * 3.5 * 0.75);
@@ -52,7 +52,7 @@ public sealed class LoadCaseTests
     [Fact]
     public void Motor_and_battery_current_differ_by_the_duty()
     {
-        var climb = CaseRunner.Climb(Sample);
+        var climb = SteadyCases.Climb(Sample);
         var quiescent = Sample.Controller.QuiescentCurrentA;
         Assert.Equal(
             (climb.DutyRatio * climb.MotorCurrentA) + quiescent,
@@ -72,7 +72,7 @@ public sealed class LoadCaseTests
             + bare.Leads.MotorOhm
             + bare.Leads.BatteryOhm
             + bare.Battery.ShortResistanceOhm;
-        Assert.Equal(12.6 / loop, CaseRunner.Stall(bare).ProspectiveCurrentA, 1e-9);
+        Assert.Equal(12.6 / loop, LockedCases.Stall(bare).ProspectiveCurrentA, 1e-9);
     }
 
     [Fact]
@@ -85,39 +85,39 @@ public sealed class LoadCaseTests
             Leads = Sample.Leads with { BatteryLeadM = 0, MotorLeadM = 0 },
             Battery = Sample.Battery with { CellResistanceOhm = 0, ConnectorOhm = 0 },
         };
-        Assert.True(CaseRunner.Stall(bare).ProspectiveCurrentA > 1e9);
-        Assert.Equal(120, CaseRunner.Stall(bare).MotorCurrentA);
+        Assert.True(LockedCases.Stall(bare).ProspectiveCurrentA > 1e9);
+        Assert.Equal(120, LockedCases.Stall(bare).MotorCurrentA);
     }
 
     [Fact]
     public void A_stall_is_held_to_the_stated_limit_and_else_to_the_burst_rating()
     {
-        Assert.Equal(120, CaseRunner.Stall(Sample).MotorCurrentA);
+        Assert.Equal(120, LockedCases.Stall(Sample).MotorCurrentA);
         var limited = SampleRig.Of(Controlled(c => c with { CurrentLimitA = 70 }));
-        Assert.Equal(70, CaseRunner.Stall(limited).MotorCurrentA);
-        Assert.Equal(Obstacle.CurrentLimit, CaseRunner.Stall(limited).Obstacle);
+        Assert.Equal(70, LockedCases.Stall(limited).MotorCurrentA);
+        Assert.Equal(Obstacle.CurrentLimit, LockedCases.Stall(limited).Obstacle);
     }
 
     [Fact]
     public void A_jam_is_twice_the_slip_current_if_nothing_stops_it_before()
     {
-        var slip = CaseRunner.Slip(Sample).MotorCurrentA;
-        Assert.Equal(2 * slip, CaseRunner.Jam(Sample, slip).MotorCurrentA, 1e-12);
-        Assert.Equal(0, CaseRunner.Jam(Sample, slip).MotorSpeedRadPerS);
+        var slip = SteadyCases.Slip(Sample).MotorCurrentA;
+        Assert.Equal(2 * slip, LockedCases.Jam(Sample, slip).MotorCurrentA, 1e-12);
+        Assert.Equal(0, LockedCases.Jam(Sample, slip).MotorSpeedRadPerS);
         var weak = Sample with { Motor = Sample.Motor with { ResistanceOhm = 2 } };
         Assert.Equal(
-            CaseRunner.Stall(weak).ProspectiveCurrentA,
-            CaseRunner.Jam(weak, slip).MotorCurrentA,
+            LockedCases.Stall(weak).ProspectiveCurrentA,
+            LockedCases.Jam(weak, slip).MotorCurrentA,
             1e-9
         );
         var limited = SampleRig.Of(Controlled(c => c with { CurrentLimitA = 10 }));
-        Assert.Equal(10, CaseRunner.Jam(limited, slip).MotorCurrentA);
+        Assert.Equal(10, LockedCases.Jam(limited, slip).MotorCurrentA);
     }
 
     [Fact]
     public void A_drag_brake_lets_the_rig_creep_back_by_its_winding()
     {
-        var hold = CaseRunner.Hold(Sample);
+        var hold = HoldCase.Of(Sample);
         var torque = WheelLoad.HoldingNm(Sample, Sample.ClimbSlopeRad);
         var kt = Sample.Motor.TorqueConstantNmPerA;
         // The current meets winding, switches and motor leads.
@@ -137,14 +137,14 @@ public sealed class LoadCaseTests
             Controller = Sample.Controller with { OnResistanceOhm = 0 },
         };
         rig = rig with { Leads = rig.Leads with { MotorLeadM = 0 } };
-        Assert.Equal(0, CaseRunner.Hold(rig).CreepBackMPerS);
+        Assert.Equal(0, HoldCase.Of(rig).CreepBackMPerS);
     }
 
     [Fact]
     public void An_active_hold_feeds_the_current_and_stands()
     {
         var rig = SampleRig.Of(Controlled(c => c with { Hold = HoldMode.Active }));
-        var hold = CaseRunner.Hold(rig);
+        var hold = HoldCase.Of(rig);
         Assert.Equal(0, hold.MotorSpeedRadPerS);
         Assert.Equal(
             WheelLoad.HoldingNm(rig, rig.ClimbSlopeRad) / rig.Motor.TorqueConstantNmPerA,
@@ -164,7 +164,7 @@ public sealed class LoadCaseTests
                 Gearing = Sample.Vehicle.Gearing with { Efficiency = 0.5 },
             },
         };
-        var hold = CaseRunner.Hold(rig);
+        var hold = HoldCase.Of(rig);
         Assert.Equal((0, 0, true), (hold.MotorCurrentA, hold.MotorSpeedRadPerS, hold.Attainable));
     }
 
@@ -172,13 +172,13 @@ public sealed class LoadCaseTests
     public void A_controller_that_does_nothing_lets_the_rig_roll()
     {
         var rig = SampleRig.Of(Controlled(c => c with { Hold = HoldMode.None }));
-        Assert.False(CaseRunner.Hold(rig).Attainable);
+        Assert.False(HoldCase.Of(rig).Attainable);
     }
 
     [Fact]
     public void Top_speed_is_where_full_throttle_just_turns_the_load()
     {
-        var top = CaseRunner.Top(Sample, Sample.Vehicle.Gearing.LowestRatio);
+        var top = FullThrottleCases.Top(Sample, Sample.Vehicle.Gearing.LowestRatio);
         Assert.Equal(1, top.DutyRatio);
         Assert.Equal(
             WheelLoad.Creep(Sample, Sample.Vehicle.Gearing.LowestRatio, 0, 0).ShaftNm,
@@ -216,20 +216,20 @@ public sealed class LoadCaseTests
     public void Without_a_sensor_or_a_controlled_start_a_slope_cannot_be_climbed()
     {
         var rig = SampleRig.Of(Label with { Motor = Label.Motor with { Sensored = false } });
-        Assert.Equal(Obstacle.NoSensor, CaseRunner.Climb(rig).Obstacle);
-        Assert.False(CaseRunner.Climb(rig).Attainable);
+        Assert.Equal(Obstacle.NoSensor, SteadyCases.Climb(rig).Obstacle);
+        Assert.False(SteadyCases.Climb(rig).Attainable);
         var helped = rig with { Controller = rig.Controller with { LowSpeedStart = true } };
-        Assert.True(CaseRunner.Climb(helped).Attainable);
+        Assert.True(SteadyCases.Climb(helped).Attainable);
         var blind = helped with { Road = helped.Road with { CreepMPerS = 0.05 } };
-        Assert.Equal(Obstacle.NoSensor, CaseRunner.Climb(blind).Obstacle);
+        Assert.Equal(Obstacle.NoSensor, SteadyCases.Climb(blind).Obstacle);
     }
 
     [Fact]
     public void An_unknown_resistance_leaves_currents_of_torque_and_takes_voltages()
     {
         var rig = Sample with { Motor = Sample.Motor with { ResistanceOhm = double.NaN } };
-        var climb = CaseRunner.Climb(rig);
-        Assert.Equal(CaseRunner.Climb(Sample).MotorCurrentA, climb.MotorCurrentA, 1e-12);
+        var climb = SteadyCases.Climb(rig);
+        Assert.Equal(SteadyCases.Climb(Sample).MotorCurrentA, climb.MotorCurrentA, 1e-12);
         Assert.True(double.IsNaN(climb.BatteryCurrentA) && double.IsNaN(climb.BusVoltageV));
         Assert.Null(climb.Attainable);
     }
@@ -265,7 +265,7 @@ public sealed class LoadCaseTests
     public void Below_four_kilohertz_the_pack_sees_the_motor_current_in_pulses()
     {
         var rig = SampleRig.Of(Controlled(c => c with { PwmFrequencyHz = 2000 }));
-        var climb = CaseRunner.Climb(rig);
+        var climb = SteadyCases.Climb(rig);
         var i = climb.MotorCurrentA;
         var others = climb.BatteryCurrentA - (climb.DutyRatio * i);
         var on = i + others;
@@ -284,11 +284,13 @@ public sealed class LoadCaseTests
     public void From_eight_kilohertz_on_nothing_ripples()
     {
         Assert.Equal(
-            CaseRunner.Climb(Sample).MotorCurrentA,
-            CaseRunner.Climb(Sample).MotorRmsCurrentA
+            SteadyCases.Climb(Sample).MotorCurrentA,
+            SteadyCases.Climb(Sample).MotorRmsCurrentA
         );
         var just = SampleRig.Of(Controlled(c => c with { PwmFrequencyHz = 7999 }));
-        Assert.True(CaseRunner.Climb(just).MotorRmsCurrentA > CaseRunner.Climb(just).MotorCurrentA);
+        Assert.True(
+            SteadyCases.Climb(just).MotorRmsCurrentA > SteadyCases.Climb(just).MotorCurrentA
+        );
     }
 
     [Theory]
@@ -297,7 +299,7 @@ public sealed class LoadCaseTests
     public void A_punch_takes_no_more_than_the_controllers_own_limit(double limit)
     {
         var rig = SampleRig.Of(Controlled(c => c with { CurrentLimitA = limit }));
-        var punch = CaseRunner.Punch(rig, CaseRunner.HalfCharge);
+        var punch = FullThrottleCases.Punch(rig, CaseRunner.HalfCharge);
         Assert.Equal(Obstacle.CurrentLimit, punch.Obstacle);
         Assert.Equal(limit, punch.MotorCurrentA, 1e-6 * limit);
     }

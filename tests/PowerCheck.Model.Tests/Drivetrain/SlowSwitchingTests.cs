@@ -15,7 +15,7 @@ public sealed class SlowSwitchingTests
             Controller = SampleRig.Brushless.Controller with { PwmFrequencyHz = 2000 },
         };
         var rig = SampleRig.Of(label);
-        var climb = CaseRunner.Climb(rig);
+        var climb = SteadyCases.Climb(rig);
         var source = rig.SourceAt(CaseRunner.HalfCharge, true);
         var on = climb.MotorCurrentA + rig.Auxiliary.CurrentA;
         Assert.Equal(source.OpenCircuitV - (source.ResistanceOhm * on), climb.BusVoltageV, 1e-9);

@@ -98,7 +98,7 @@ public sealed class WheelLoadTests
         var slick = With(friction: 0.5);
         Assert.Equal(Math.Atan(0.5), slick.ClimbSlopeRad, 1e-15);
         Assert.Equal(slick.Road.SlopeRad, With(friction: 3).ClimbSlopeRad);
-        Assert.Equal(Obstacle.Traction, CaseRunner.Climb(slick).Obstacle);
+        Assert.Equal(Obstacle.Traction, SteadyCases.Climb(slick).Obstacle);
     }
 
     [Fact]
