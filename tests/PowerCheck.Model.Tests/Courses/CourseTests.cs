@@ -218,8 +218,8 @@ public sealed class CourseTests
 
         Assert.Equal(level, warmth.StartLevel, 1e-6);
         Assert.Equal(highest, warmth.PeakLevel, 1e-6);
-        Assert.Equal(level, warmth.LevelAfter(1e6), 1e-6);
-        Assert.Equal(0, warmth.LevelAfter(0));
+        Assert.Equal(level, warmth.LevelAtEnd(1e6), 1e-6);
+        Assert.Equal(0, warmth.LevelAtEnd(0));
     }
 
     [Fact]
