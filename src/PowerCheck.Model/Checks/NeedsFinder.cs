@@ -99,7 +99,10 @@ internal static class NeedsFinder
 
         private double Turn(Finding finding, double from, double to)
         {
-            double Past(double log) => Math.Clamp(Close(finding, Math.Exp(log)), -10, 10) - 1;
+            double Past(double log) =>
+                Close(finding, Math.Exp(log)) is var close && double.IsNaN(close)
+                    ? 1
+                    : Math.Clamp(close, -10, 10) - 1;
             return Brent.TryFindRoot(Past, Math.Log(from), Math.Log(to), 1e-4, 60, out var root)
                 ? Math.Exp(root)
                 : Math.Sqrt(from * to);

@@ -14,6 +14,7 @@ public sealed record MotorCourse(
     double RunS
 )
 {
+    private const double FarBeyondC = 1e6;
     private const int MostLaps = 2000;
     private const double LongestLookS = 3600;
 
@@ -24,7 +25,8 @@ public sealed record MotorCourse(
     /// Temperatures from which the load cases are judged: the end of the run or, where the winding passes its limit within
     /// the run, the moment at which it does, for a driver stops then.
     /// </summary>
-    public MotorTemperature Warm => WindingLimit.Seconds <= RunS ? WindingLimit.At : End;
+    public MotorTemperature Warm =>
+        WindingLimit.Seconds <= RunS ? WindingLimit.At : End.AtMost(MotorWarmth.RunawayC);
 
     /// <summary>When the winding reaches its limit over the course, from cold, and how warm the motor is then.</summary>
     public (double Seconds, MotorTemperature At) WindingLimit { get; } =
@@ -71,6 +73,11 @@ public sealed record MotorCourse(
                     {
                         var crossing = network.FirstCrossing(x, windingWeight, limitC, piece);
                         return (t + crossing, network.Over(crossing).Apply(x));
+                    }
+
+                    if (next.WindingC > FarBeyondC)
+                    {
+                        return (t + piece, next);
                     }
 
                     x = next;

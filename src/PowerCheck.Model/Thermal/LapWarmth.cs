@@ -16,7 +16,7 @@ public sealed record LapWarmth(
     IReadOnlyList<MotorTemperature> SegmentStarts
 )
 {
-    private const int Rounds = 200;
+    private const int Rounds = 60;
 
     /// <summary>Whether repeating the lap never settles, or only past 400 °C.</summary>
     public bool Runaway => double.IsInfinity(Start.WindingC);

@@ -165,7 +165,10 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
     {
         var held = Drive.Network(Warmth, x);
         var rate = Math.Abs(held.Over(1e-3).Apply(x).WindingC - x.WindingC) / 1e-3;
-        var piece = Math.Min(Math.Min(longest, LongestPieceS), Math.Max(0.05, PieceK / rate));
+        var piece = Math.Min(
+            Math.Min(longest, LongestPieceS),
+            Math.Max(Math.Max(0.05, longest / 2000), PieceK / rate)
+        );
         var middle = held.Over(piece / 2).Apply(x);
         return (Drive.Network(Warmth, middle), piece);
     }

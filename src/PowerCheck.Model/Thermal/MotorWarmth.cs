@@ -11,6 +11,12 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     /// <summary>Past this a settled temperature is called runaway [°C].</summary>
     public const double RunawayC = 400;
 
+    /// <summary>A winding that hot drags everything past its limit at once; figures stay finite [°C].</summary>
+    private const double FarBeyondC = 1e6;
+
+    /// <summary>A drive is cut into no more pieces than this, however long it lasts.</summary>
+    public const int MostPieces = 240;
+
     /// <summary>How far ahead a time to a limit is looked for [s].</summary>
     public const double HorizonS = 3600;
 
@@ -141,6 +147,12 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
                 magnetOpen = false;
             }
 
+            if (next.WindingC > FarBeyondC)
+            {
+                // The case follows within the next piece.
+                return (winding, magnetOpen ? t + piece : magnet);
+            }
+
             x = next;
         }
 
@@ -152,7 +164,8 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     /// <param name="seconds">How long the drive lasts [s].</param>
     public static (int Count, double PieceS) Pieces(Drive drive, double seconds)
     {
-        var count = Math.Max(1, (int)Math.Ceiling((seconds / drive.LongestPieceS) - 1e-9));
+        var wanted = Math.Ceiling((seconds / drive.LongestPieceS) - 1e-9);
+        var count = (int)Math.Clamp(wanted, 1, MostPieces);
         return (count, seconds / count);
     }
 

@@ -274,6 +274,12 @@ public readonly record struct HeatMap(
 /// <summary>Readings of a motor's temperatures.</summary>
 public static class MotorTemperatureReadings
 {
+    /// <summary>Both temperatures, no higher than a bound.</summary>
+    /// <param name="x">The temperatures.</param>
+    /// <param name="mostC">The bound [°C].</param>
+    public static MotorTemperature AtMost(this MotorTemperature x, double mostC) =>
+        new(Math.Min(x.WindingC, mostC), Math.Min(x.CaseC, mostC));
+
     /// <summary>A weighted mean of winding and case [°C].</summary>
     /// <param name="x">The temperatures.</param>
     /// <param name="windingWeight">Weight of the winding, 0 to 1; the case has the rest.</param>
