@@ -130,7 +130,10 @@ public readonly record struct Bus(
         }
 
         var current = Math.Max(0, ((duty * bus) - counterV) / loopOhm);
-        var battery = auxiliary.CurrentA + (auxiliary.PowerW / bus) + (motors * duty * current);
+        // A source that cannot carry the auxiliaries gives what it can, and no more.
+        var asked = auxiliary.CurrentA + (auxiliary.PowerW / bus) + (motors * duty * current);
+        var most = source.OpenCircuitV / source.ResistanceOhm;
+        var battery = asked > most ? most : asked;
         return (new(bus, duty, battery, true, false), current);
     }
 

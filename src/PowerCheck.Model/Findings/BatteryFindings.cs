@@ -117,7 +117,7 @@ internal static class BatteryFindings
             yield return Make.Caution(
                 BatteryLabelResistance,
                 null,
-                $"The rate on the label, {Say.Figure(battery.ContinuousC, Unit.CRate)}, would need cells of "
+                "The rate on the label would need cells of "
                     + $"{Say.Figure(needed, Unit.Milliohm)} or less; {BatteryLabelResistance.Consequence}.",
                 battery.CellResistanceOhm,
                 needed,

@@ -3,8 +3,6 @@ namespace PowerCheck.Model.Findings;
 /// <summary>Every kind of finding that a check can make.</summary>
 public static class FindingCatalogue
 {
-    private static int place;
-
     /// <summary>Motor kind against the kinds that the controller drives.</summary>
     public static readonly FindingKind ControllerMotorKind = Of(
         "controller.motor-kind",
@@ -652,7 +650,6 @@ public static class FindingCatalogue
     ) =>
         new(
             code,
-            place++,
             code[..code.IndexOf('.', StringComparison.Ordinal)],
             severity,
             effect,

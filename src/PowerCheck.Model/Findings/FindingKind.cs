@@ -2,7 +2,6 @@ namespace PowerCheck.Model.Findings;
 
 /// <summary>A kind of finding, as the catalogue lists it.</summary>
 /// <param name="Code">Its code, part and limit joined by a dot; never renamed.</param>
-/// <param name="Place">Its place in the catalogue, which orders findings that are otherwise alike.</param>
 /// <param name="Part">The part that it is about.</param>
 /// <param name="Severity">What may happen to people.</param>
 /// <param name="Effect">What a passed limit leads to.</param>
@@ -14,7 +13,6 @@ namespace PowerCheck.Model.Findings;
 /// <param name="Sources">Keys of the sources it rests on.</param>
 public sealed record FindingKind(
     string Code,
-    int Place,
     string Part,
     Severity Severity,
     Effect Effect,

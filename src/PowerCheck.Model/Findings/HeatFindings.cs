@@ -22,6 +22,12 @@ internal static class HeatFindings
         ];
     }
 
+    // Without a run time the start is the most that it can be: what holds from there holds, else nothing is known.
+    private static Finding Sure(Inspection it, Finding finding) =>
+        double.IsNaN(it.Result.RunS) && finding.Outcome is (Outcome.Fails or Outcome.Doubtful)
+            ? Make.Unknown(finding)
+            : finding;
+
     private static IEnumerable<Finding> Node(
         Inspection it,
         FindingKind kind,
@@ -29,10 +35,10 @@ internal static class HeatFindings
         NodeReport node
     ) =>
         [
-            Course(it, kind, $"{part} over the course, lap after lap", node),
+            Sure(it, Course(it, kind, $"{part} over the course, lap after lap", node)),
             .. node
                 .Cases.Where(c => !double.IsNaN(c.JudgedS))
-                .Select(c => Case(it, kind, part, node, c)),
+                .Select(c => Sure(it, Case(it, kind, part, node, c))),
         ];
 
     private static Finding Course(Inspection it, FindingKind kind, string subject, NodeReport node)
@@ -40,7 +46,7 @@ internal static class HeatFindings
         var severeness = Severeness(it, node.PeakC, node.LimitC);
         var when = node.CourseTimeToLimitS;
         // The limit is reached: within the run it fails, on a further pack it is in doubt.
-        var within = double.IsNaN(it.Result.RunS) ? double.IsFinite(when) : when <= it.Result.RunS;
+        var within = when <= it.Result.RunS;
         var found = Make.Limit(
             kind,
             "course",

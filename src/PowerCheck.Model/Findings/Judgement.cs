@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Units;
 
@@ -17,6 +18,11 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
         FindingCatalogue.ControllerElectricalSpeed,
         FindingCatalogue.DrivetrainPitch,
     ];
+
+    // Orders findings that are otherwise alike as the catalogue does.
+    private static readonly FrozenDictionary<FindingKind, int> Place = FindingCatalogue
+        .All.Select((kind, n) => KeyValuePair.Create(kind, n))
+        .ToFrozenDictionary();
 
     /// <summary>Every finding of a rig.</summary>
     /// <param name="it">What was computed.</param>
@@ -44,13 +50,7 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
             load.UpperBound
             && string.Equals(Say.Word(load.Name), finding.LoadCase, StringComparison.Ordinal)
         )
-            ? finding with
-            {
-                Outcome = Outcome.Unknown,
-                Estimate = double.NaN,
-                Severeness = double.NaN,
-                Sentence = () => $"{finding.Kind.Meaning} Not to be told from what was given.",
-            }
+            ? Make.Unknown(finding)
             : finding;
 
     /// <summary>
@@ -111,7 +111,7 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
         order = order != 0 ? order : Rank(a.Outcome).CompareTo(Rank(b.Outcome));
         order = order != 0 ? order : b.Caution.CompareTo(a.Caution);
         order = order != 0 ? order : Closeness(b).CompareTo(Closeness(a));
-        order = order != 0 ? order : a.Kind.Place.CompareTo(b.Kind.Place);
+        order = order != 0 ? order : Place[a.Kind].CompareTo(Place[b.Kind]);
         return order != 0 ? order : string.CompareOrdinal(a.LoadCase, b.LoadCase);
     }
 

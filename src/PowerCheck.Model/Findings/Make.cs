@@ -70,6 +70,18 @@ internal static class Make
         };
     }
 
+    /// <summary>A finding of which it turns out that nothing can be told.</summary>
+    /// <param name="finding">The finding.</param>
+    public static Finding Unknown(Finding finding) =>
+        finding with
+        {
+            Outcome = Outcome.Unknown,
+            Estimate = double.NaN,
+            DurationS = double.NaN,
+            Severeness = double.NaN,
+            Sentence = () => $"{finding.Kind.Meaning} Not to be told from what was given.",
+        };
+
     /// <summary>A word of caution beside figures that hold: never part of the verdict.</summary>
     /// <param name="kind">The kind.</param>
     /// <param name="loadCase">The load case, "course", or null.</param>
