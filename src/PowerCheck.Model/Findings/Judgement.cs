@@ -99,9 +99,10 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
             _ => Verdict.Suitable,
         };
 
+    // Of what fails, parts that do not match at all come first.
     private static int Decisive(Finding a, Finding b)
     {
-        var hardness = Hardness(a).CompareTo(Hardness(b));
+        var hardness = a.Outcome == Outcome.Fails ? Hardness(a).CompareTo(Hardness(b)) : 0;
         return hardness != 0 ? hardness : InOrder(a, b);
     }
 
