@@ -56,6 +56,7 @@ internal static class NeedsFinder
         return finding with
         {
             Needs = needs,
+            NeedsAll = alone.Length == 0,
             Sentence = () =>
                 turning is null
                     ? finding.Message

@@ -55,7 +55,8 @@ internal static class BatteryFindings
             cutoff,
             Unit.Volt,
             sag,
-            climb ? double.NaN : it.Course.Judging.PunchS
+            climb ? double.NaN : it.Course.Judging.PunchS,
+            atLeast: true
         );
     }
 
@@ -94,7 +95,9 @@ internal static class BatteryFindings
                 it.Cases[LoadCaseName.Punch].BatteryCurrentA,
                 burst * battery.OneCurrentA,
                 Unit.Ampere,
-                durationS: seconds
+                durationS: seconds,
+                // A lasting rate stands in for a burst that is not printed: past it nothing is sure.
+                worst: double.IsNaN(battery.BurstC) ? Outcome.Doubtful : Outcome.Fails
             );
         }
     }
@@ -117,7 +120,7 @@ internal static class BatteryFindings
             yield return Make.Caution(
                 BatteryLabelResistance,
                 null,
-                "The rate on the label would need cells of "
+                "For the rate on the label each cell must read "
                     + $"{Say.Figure(needed, Unit.Milliohm)} or less; {BatteryLabelResistance.Consequence}.",
                 battery.CellResistanceOhm,
                 needed,

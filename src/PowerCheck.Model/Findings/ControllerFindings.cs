@@ -123,7 +123,7 @@ internal static class ControllerFindings
                 ? $"Wedged at full throttle the controller carries {Say.Figure(stall.MotorCurrentA, Unit.Ampere)} of motor "
                     + $"current for about {Say.Time(time)} from cold; {ControllerStallTime.Consequence}."
             : $"Wedged at full throttle the controller carries {Say.Figure(stall.MotorCurrentA, Unit.Ampere)} of motor current "
-                + "for as long as it lasts.";
+                + "without end; the motor gives in first.";
         return Make.Caution(
             ControllerStallTime,
             "stall",

@@ -39,7 +39,8 @@ internal static class DrivetrainFindings
                 : reserve < Thresholds.ReserveFails
                     ? Thresholds.ReserveFails / Math.Max(0.01, reserve)
                 : reserve < Thresholds.ReserveDoubtful ? 0.95
-                : Math.Min(0.9, Thresholds.ReserveDoubtful / reserve)
+                : Math.Min(0.9, Thresholds.ReserveDoubtful / reserve),
+            atLeast: true
         );
     }
 
@@ -55,7 +56,8 @@ internal static class DrivetrainFindings
             Unit.One,
             double.IsNaN(duty) ? double.NaN
                 : duty < Thresholds.DutyDoubtful ? 0.95
-                : 0
+                : 0,
+            atLeast: true
         );
         return duty >= Thresholds.DutyDoubtful && duty < Thresholds.DutyCaution
             ? found with

@@ -41,6 +41,9 @@ public sealed record Finding
     /// <summary>Makes the message.</summary>
     public required Func<string> Sentence { get; init; }
 
+    /// <summary>Whether all of <see cref="Needs"/> are needed together, else each alone would do.</summary>
+    public bool NeedsAll { get; init; }
+
     /// <summary>What would have to be known; empty unless the outcome is unknown.</summary>
     public IReadOnlyList<Need> Needs { get; init; } = [];
 }

@@ -289,7 +289,7 @@ public static class FindingCatalogue
         true,
         "Root mean square battery current over the course against the continuous rate on the label.",
         "the pack's label",
-        "an overloaded cell overheats, swells and may catch fire",
+        "an overloaded cell overheats, vents and may catch fire",
         "cells"
     );
 
@@ -301,7 +301,7 @@ public static class FindingCatalogue
         true,
         "Battery current in a punch against the burst rate on the label, or the continuous one without it.",
         "the pack's label",
-        "an overloaded cell overheats, swells and may catch fire",
+        "an overloaded cell overheats, vents and may catch fire",
         "cells"
     );
 
@@ -337,7 +337,7 @@ public static class FindingCatalogue
         false,
         "The cell resistance that the rate on the label would need; measure it with the charger.",
         "resistance that the label would need",
-        "a higher reading means that the rate on the label is not plausible",
+        "where a charger shows more, do not count on the label",
         "cells"
     );
 

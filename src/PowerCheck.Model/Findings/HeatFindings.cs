@@ -17,10 +17,16 @@ internal static class HeatFindings
         [
             .. Node(it, MotorWindingTemperature, "Motor winding", warm.MotorWinding),
             .. Node(it, MotorMagnetTemperature, "Motor magnet", warm.MotorMagnet),
-            .. Node(it, ControllerHeat, "Controller", warm.Controller),
+            .. Node(it, ControllerHeat, ControllerPart(it.Rig), warm.Controller),
             Course(it, BatteryTemperature, "Cells at the end of the run", warm.Battery),
         ];
     }
+
+    // Whose heat it is, where most of it is not the motor's doing.
+    private static string ControllerPart(Rig rig) =>
+        rig.ReceiverSupply.MemoryHeatW(rig.Battery.NominalV) > 0.5 * rig.Controller.RatedHeatW
+            ? "Controller, heated mostly by its receiver supply,"
+            : "Controller";
 
     // Without a run time the start is the most that it can be: what holds from there holds, else nothing is known.
     private static Finding Sure(Inspection it, Finding finding) =>

@@ -128,17 +128,27 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
                     + $"{Say.Figure(it.Rig.Vehicle.MassKg, Unit.Kilogram)} every limit holds; the climb takes "
                     + $"{Say.Figure(it.Cases[LoadCaseName.Climb].MotorCurrentA, Unit.Ampere)} of motor current and "
                     + $"{Say.Figure(it.Cases[LoadCaseName.Climb].BatteryCurrentA, Unit.Ampere)} of battery current, and the pack "
-                    + $"lasts about {Say.Figure(it.Result.Endurance.RunTimeS, Unit.Minute)}.",
+                    + $"lasts about {Say.Figure(it.Result.Endurance.RunTimeS, Unit.Minute)} on this course. Nearest to its limit: "
+                    + $"{Lower(decisive?.Message)}",
             Verdict.Limited => $"Limited: {Lower(decisive?.Message)}",
             Verdict.Unsuitable => $"Unsuitable: {Lower(decisive?.Message)}",
-            _ => $"Undetermined: {Lower(decisive?.Message)}{Needed(decisive)}",
+            _ => $"Undetermined: {Lower(decisive?.Message)} To decide, give {Needed()}.",
         };
     }
 
-    private static string Needed(Finding? finding) =>
-        finding is { Needs.Count: > 0 }
-            ? $" Give {string.Join(" or ", finding.Needs.Select(need => need.Path))} to decide it."
-            : "";
+    // Everything that the unknown findings need, each once; where one of several would do, the first.
+    private string Needed()
+    {
+        var paths = Findings
+            .Where(f => f.Outcome == Outcome.Unknown && f.Kind.Judged)
+            .SelectMany(f => f.NeedsAll ? f.Needs : f.Needs.Take(1))
+            .Select(need => need.Path)
+            .Distinct(StringComparer.Ordinal)
+            .ToArray();
+        return paths.Length < 2
+            ? string.Concat(paths)
+            : $"{string.Join(", ", paths[..^1])} and {paths[^1]}";
+    }
 
     private static string Lower(string? message) =>
         message is not { Length: > 1 } ? ""

@@ -15,6 +15,7 @@ internal static class Make
     /// <param name="severeness">How close; figure over limit when null.</param>
     /// <param name="durationS">For how long it is judged [s].</param>
     /// <param name="worst">The worst outcome that it can have.</param>
+    /// <param name="atLeast">Whether the limit is the least that is needed and not the most that is allowed.</param>
     public static Finding Limit(
         FindingKind kind,
         string? loadCase,
@@ -24,8 +25,21 @@ internal static class Make
         Unit unit,
         double? severeness = null,
         double durationS = double.NaN,
-        Outcome worst = Outcome.Fails
-    ) => Limit(kind, loadCase, () => subject, estimate, limit, unit, severeness, durationS, worst);
+        Outcome worst = Outcome.Fails,
+        bool atLeast = false
+    ) =>
+        Limit(
+            kind,
+            loadCase,
+            () => subject,
+            estimate,
+            limit,
+            unit,
+            severeness,
+            durationS,
+            worst,
+            atLeast
+        );
 
     /// <summary>A figure that must stay under a limit, its subject made when the message is read.</summary>
     /// <param name="kind">The kind.</param>
@@ -37,6 +51,7 @@ internal static class Make
     /// <param name="severeness">How close; figure over limit when null.</param>
     /// <param name="durationS">For how long it is judged [s].</param>
     /// <param name="worst">The worst outcome that it can have.</param>
+    /// <param name="atLeast">Whether the limit is the least that is needed and not the most that is allowed.</param>
     public static Finding Limit(
         FindingKind kind,
         string? loadCase,
@@ -46,7 +61,8 @@ internal static class Make
         Unit unit,
         double? severeness = null,
         double durationS = double.NaN,
-        Outcome worst = Outcome.Fails
+        Outcome worst = Outcome.Fails,
+        bool atLeast = false
     )
     {
         var close = severeness ?? (estimate / limit);
@@ -66,7 +82,8 @@ internal static class Make
             Unit = unit,
             DurationS = durationS,
             Severeness = close,
-            Sentence = () => Compose(kind, subject(), estimate, limit, unit, outcome),
+            Sentence = () =>
+                Compose(kind, subject(), Figures(estimate, limit, unit, atLeast), close, outcome),
         };
     }
 
@@ -141,17 +158,25 @@ internal static class Make
                     ? $"{kind.Meaning} Not to be told without {string.Join(" and ", needs)}."
                 : fits.Value ? holds
                 : $"{fails}; {kind.Consequence}.",
+            NeedsAll = true,
             Needs = fits is null
                 ? [.. needs.Select(path => new Need(path, Unit.One, double.NaN, false))]
                 : [],
         };
 
+    private static string Figures(double estimate, double limit, Unit unit, bool atLeast)
+    {
+        string Show(double si) => unit == Unit.Celsius ? Say.Degrees(si) : Say.Figure(si, unit);
+        return atLeast
+            ? $"{Show(estimate)}, at least {Show(limit)} needed"
+            : $"{Show(estimate)}, at most {Show(limit)} allowed";
+    }
+
     private static string Compose(
         FindingKind kind,
         string subject,
-        double estimate,
-        double limit,
-        Unit unit,
+        string figures,
+        double severeness,
         Outcome outcome
     )
     {
@@ -160,15 +185,12 @@ internal static class Make
             return $"{subject}: not to be told from what was given.";
         }
 
-        var figures =
-            unit == Unit.Celsius
-                ? $"{Say.Degrees(estimate)} against {Say.Degrees(limit)}"
-                : $"{Say.Figure(estimate, unit)} against {Say.Figure(limit, unit)}";
         var end = outcome switch
         {
-            Outcome.Fails => $"; {kind.Consequence}.",
-            Outcome.Doubtful => $"; too close to be sure, or else {kind.Consequence}.",
-            _ => ".",
+            Outcome.Holds => ".",
+            Outcome.Doubtful when severeness <= 1 =>
+                $"; too close to be sure, or else {kind.Consequence}.",
+            _ => $"; {kind.Consequence}.",
         };
         return $"{subject}: {figures} ({kind.LimitFrom}){end}";
     }

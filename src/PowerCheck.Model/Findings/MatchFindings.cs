@@ -74,8 +74,16 @@ internal static class MatchFindings
                 // A count is exact: at the limit it holds.
                 few ? double.PositiveInfinity
                 : battery.SeriesCells > max ? battery.SeriesCells / max
-                : battery.SeriesCells * 0
-        );
+                : battery.SeriesCells * 0,
+            atLeast: few
+        )
+            is var found
+        && found.Outcome == Outcome.Fails
+            ? found with
+            {
+                Sentence = () => CountSentence(found, few),
+            }
+            : found;
         if (
             battery.Chemistry == Chemistry.Lihv
             && supply.CellLimits.All(limit => limit.Chemistry != Chemistry.Lihv)
@@ -94,6 +102,13 @@ internal static class MatchFindings
             );
         }
     }
+
+    private static string CountSentence(Finding found, bool few) =>
+        few
+            ? $"The pack has {Say.Figure(found.Estimate, Unit.Cells)} in series and the controller needs at least "
+                + $"{Say.Figure(found.Limit, Unit.Cells)}: it may not start, or cut out at once."
+            : $"The pack has {Say.Figure(found.Estimate, Unit.Cells)} in series and the controller takes at most "
+                + $"{Say.Figure(found.Limit, Unit.Cells)}: its switches and capacitors can break down and burn.";
 
     private static IEnumerable<Finding> Voltage(Inspection it)
     {
@@ -118,7 +133,8 @@ internal static class MatchFindings
                 it.Rig.Battery.FullV,
                 supply.MinVoltageV,
                 Unit.Volt,
-                double.PositiveInfinity
+                double.PositiveInfinity,
+                atLeast: true
             );
         }
         else if (it.Rig.CutoffV < supply.MinVoltageV)
@@ -217,7 +233,8 @@ internal static class MatchFindings
             Unit.Volt,
             double.IsNaN(backEmf) ? double.NaN
                 : rig.Controller.LowSpeedStart ? needed / backEmf
-                : double.PositiveInfinity
+                : double.PositiveInfinity,
+            atLeast: true
         );
     }
 

@@ -99,7 +99,7 @@ internal static class MotorFindings
                 MotorCommutator,
                 "jam",
                 $"A wedged wheel drives {Say.Figure(jam, Unit.Ampere)} of motor current through standing brushes, and a "
-                    + $"commutator burns from about {Say.Figure(limit, Unit.Ampere)} on; ease off at once.",
+                    + $"commutator suffers from about {Say.Figure(limit, Unit.Ampere)} on: a moment is nothing, do not lean on the throttle.",
                 jam,
                 limit,
                 Unit.Ampere

@@ -70,7 +70,8 @@ internal static class SupplyFindings
             double.IsNaN(left) ? double.NaN
                 : left < reset ? 1.1
                 : 0,
-            worst: Outcome.Doubtful
+            worst: Outcome.Doubtful,
+            atLeast: true
         );
         var set = it.Rig.ReceiverSupply.VoltageV;
         return left < set && left >= reset
@@ -183,7 +184,8 @@ internal static class SupplyFindings
             double.IsNaN(run) ? double.NaN
                 : run < wanted ? 1.1
                 : 0,
-            worst: Outcome.Doubtful
+            worst: Outcome.Doubtful,
+            atLeast: true
         );
     }
 }

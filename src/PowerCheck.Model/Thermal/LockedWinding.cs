@@ -86,7 +86,7 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
     /// <param name="seconds">How long [s].</param>
     public double AfterC(MotorTemperature start, double seconds)
     {
-        var heat = HeatW(start.WindingC);
+        var heat = HeatW(start.WindingC) + (0 * NetworkKnown);
         if (!(heat > 0))
         {
             return double.IsNaN(heat) ? heat : start.WindingC;
@@ -108,7 +108,7 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
     public double TimeToLimit(MotorTemperature start)
     {
         var limit = Warmth.Motor.Heat.WindingLimitC;
-        if (double.IsNaN(start.WindingC) || double.IsNaN(HeatW(limit)))
+        if (double.IsNaN(start.WindingC + HeatW(limit) + NetworkKnown))
         {
             return double.NaN;
         }
@@ -128,6 +128,16 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
             ? alone
             : TimeInNetwork(start with { WindingC = AloneAfterC(start.WindingC, AloneS) }, limit);
     }
+
+    // NaN when a figure of the heat network is not known.
+    private double NetworkKnown =>
+        Warmth.Motor.Heat is var heat
+            ? heat.CopperJPerK
+                + heat.WindingJPerK
+                + heat.CaseJPerK
+                + heat.WindingToCaseKPerW
+                + heat.CaseToAmbientKPerW
+            : double.NaN;
 
     // Nothing gets this hot and stays a winding [°C]; it keeps figures finite.
     private const double Highest = 5000;

@@ -11,7 +11,7 @@ internal static class FindingWriter
         [.. findings.Where(finding => all || Tells(finding)).Select(Write)];
 
     private static bool Tells(Finding finding) =>
-        finding.Outcome != Outcome.Holds || finding.Caution;
+        finding.Outcome != Outcome.Holds || finding.Caution || finding.Decides;
 
     private static FindingAnswer Write(Finding finding) =>
         new()
