@@ -129,6 +129,22 @@ public sealed class LoadCaseTests
     }
 
     [Fact]
+    public void A_braking_motor_has_the_drop_of_switches_and_leads_at_its_terminals()
+    {
+        var rig = Sample with { Controller = Sample.Controller with { OnResistanceOhm = 0.005 } };
+        var hold = HoldCase.Of(rig);
+        Assert.True(hold.MotorCurrentA > 1 && rig.Leads.MotorOhm > 0);
+        Assert.Equal(hold.MotorCurrentA * (0.005 + rig.Leads.MotorOhm), hold.MotorVoltageV, 1e-12);
+        // The same from the other side: back-EMF less the drop in the winding of 0.022 Ω.
+        var kt = 60 / (2 * Math.PI * 3300);
+        Assert.Equal(
+            (kt * hold.MotorSpeedRadPerS) - (hold.MotorCurrentA * 0.022),
+            hold.MotorVoltageV,
+            1e-9
+        );
+    }
+
+    [Fact]
     public void A_loop_without_resistance_holds_without_creeping()
     {
         var rig = Sample with
