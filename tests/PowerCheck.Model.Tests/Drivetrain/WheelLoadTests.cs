@@ -63,6 +63,15 @@ public sealed class WheelLoadTests
     }
 
     [Fact]
+    public void Slipping_tires_return_only_the_share_of_the_weight_that_they_carry()
+    {
+        var rig = With();
+        rig = rig with { Vehicle = rig.Vehicle with { DrivenWeightShare = 0.6 } };
+        // (1.2 + 0.06)·3·9.80665·0.6·0.06 = 1.33449 N·m.
+        Assert.Equal(1.33449, WheelLoad.Slip(rig, 40, 0.3).WheelNm, 1e-5);
+    }
+
+    [Fact]
     public void Standing_on_a_slope_friction_takes_its_share()
     {
         var rig = With();
