@@ -58,7 +58,8 @@ public sealed class MotorDefaultsTests
     [Theory]
     [InlineData(3, 55_000)]
     [InlineData(5, 37_000)]
-    public void Turns_and_slots_give_KV(int slots, double product)
+    [InlineData(null, 45_000)]
+    public void Turns_and_slots_give_KV(int? slots, double product)
     {
         var motor = Complete(new() { Turns = 35, Slots = slots });
         Assert.Equal(product / 35, Unit.RpmPerVolt.FromSi(motor.SpeedConstantRadPerSPerV), 1e-9);
