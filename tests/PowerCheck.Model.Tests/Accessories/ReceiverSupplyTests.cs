@@ -101,6 +101,24 @@ public sealed class ReceiverSupplyTests
         Assert.Equal(default, Complete(new(), []).FromReceiver);
     }
 
+    [Theory]
+    [InlineData(AccessoryKind.Servo, 0.05, 0.8, 2.5)]
+    [InlineData(AccessoryKind.Winch, 0.05, 2.0, 4.0)]
+    [InlineData(AccessoryKind.Light, 0.2, 0.2, 0.2)]
+    [InlineData(AccessoryKind.Fan, 0.2, 0.2, 0.4)]
+    [InlineData(AccessoryKind.Radio, 0.05, 0.05, 0.05)]
+    [InlineData(AccessoryKind.Other, 0.1, 0.2, 0.2)]
+    public void Each_kind_of_accessory_has_its_typical_currents(
+        AccessoryKind kind,
+        double idleA,
+        double workingA,
+        double jammedA
+    ) =>
+        Assert.Equal(
+            new Currents(idleA, workingA, jammedA),
+            Complete(new(), [new() { Kind = kind }]).FromReceiver
+        );
+
     [Fact]
     public void Only_a_linear_supply_heats_the_controllers_memory()
     {
