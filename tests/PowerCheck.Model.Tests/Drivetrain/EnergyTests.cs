@@ -14,10 +14,20 @@ public sealed class EnergyTests
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Power_from_the_cells_is_work_and_heat(LoadCaseName name)
+    public void Power_from_the_cells_is_work_and_heat(LoadCaseName name) =>
+        Balance(name, static rig => rig);
+
+    [Theory]
+    [MemberData(nameof(Names))]
+    public void Two_motors_with_a_controller_each_share_the_work_and_both_heat(LoadCaseName name) =>
+        Balance(name, static rig => rig with { Vehicle = rig.Vehicle with { MotorCount = 2 } });
+
+    private static void Balance(LoadCaseName name, Func<Rig, Rig> change)
     {
         var seen = 0;
-        foreach (var rig in Enumerable.Range(1, 400).Select(n => SampleRig.Of(RandomRig.Of(n))))
+        foreach (
+            var rig in Enumerable.Range(1, 400).Select(n => change(SampleRig.Of(RandomRig.Of(n))))
+        )
         {
             var load = CaseRunner.Run(rig)[name];
             if (
