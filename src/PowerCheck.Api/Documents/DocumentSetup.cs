@@ -31,8 +31,9 @@ internal static class DocumentSetup
 
     public static void MapDocument(this IEndpointRouteBuilder routes)
     {
+        // Another name is nobody's address: without the constraint the framework would answer it with plain text.
         routes
-            .MapOpenApi("/openapi/{documentName}.json")
+            .MapOpenApi($"/openapi/{{documentName:regex(^{Name}$)}}.json")
             .WithMetadata(new Answering(Caching.Hour, OwnQuery: false));
         routes
             .MapGet("/", () => TypedResults.Redirect("/docs/index.html"))

@@ -14,6 +14,13 @@ public class ProblemTests
     public async Task An_address_without_anything_is_a_404() =>
         Told(await Service.Get("/v1/nothing"), HttpStatusCode.NotFound, "not-found");
 
+    [Theory]
+    [InlineData("/openapi/v2.json")]
+    [InlineData("/openapi/v10.json")]
+    [InlineData("/openapi/nothing.json")]
+    public async Task A_document_that_does_not_exist_is_a_404(string address) =>
+        Told(await Service.Get(address), HttpStatusCode.NotFound, "not-found");
+
     [Fact]
     public async Task A_problem_kind_that_does_not_exist_is_a_404() =>
         Told(await Service.Get("/problems/nothing"), HttpStatusCode.NotFound, "not-found");
