@@ -1,9 +1,10 @@
 using System.Diagnostics;
+using PowerCheck.Api.Problems;
 using PowerCheck.Api.Safety;
 
 namespace PowerCheck.Api.Pipeline;
 
-/// <summary>Gives every answer its trace id and the address of the battery cautions.</summary>
+/// <summary>Gives every answer its trace id and the address of the battery cautions, and says which answers depend on Accept.</summary>
 internal sealed class TraceHeaders(RequestDelegate next)
 {
     /// <summary>The Link header of every answer.</summary>
@@ -25,6 +26,16 @@ internal sealed class TraceHeaders(RequestDelegate next)
         headers["X-Trace-Id"] = context.TraceIdentifier;
         headers.Append("Link", Link);
         headers.XContentTypeOptions = "nosniff";
+        if (DependsOnAccept(context))
+        {
+            headers.Append("Vary", "Accept");
+        }
+
         return Task.CompletedTask;
     }
+
+    /// <summary>Whether the answer is one that the service composes, or a problem: stored copies are for the same Accept only.</summary>
+    private static bool DependsOnAccept(HttpContext context) =>
+        context.GetEndpoint()?.Metadata.GetMetadata<Answering>() is not null
+        || ProblemResult.IsProblem(context.Response);
 }

@@ -18,6 +18,10 @@ internal sealed class ProblemResult(ProblemKind kind, string detail) : IResult
     /// <summary>The media types that would do.</summary>
     public IReadOnlyList<string>? Forms { get; init; }
 
+    /// <summary>Whether an answer is a problem.</summary>
+    public static bool IsProblem(HttpResponse response) =>
+        response.ContentType?.StartsWith(MediaType, StringComparison.Ordinal) == true;
+
     /// <inheritdoc/>
     public Task ExecuteAsync(HttpContext httpContext)
     {

@@ -57,6 +57,46 @@ public class HeaderTests
     public async Task What_may_change_is_not_kept(string address, string expected) =>
         Assert.Equal(expected, (await Service.Get(address)).Headers["Cache-Control"]);
 
+    [Theory]
+    [InlineData("GET", "/v1/sources")]
+    [InlineData("HEAD", "/v1/sources")]
+    [InlineData("GET", "/v1/battery-safety")]
+    [InlineData("GET", "/openapi/v1.json")]
+    [InlineData("GET", "/health/live")]
+    [InlineData("GET", "/problems/invalid")]
+    [InlineData("GET", "/v1/nothing")]
+    [InlineData("GET", "/v1/checks")]
+    [InlineData("DELETE", "/v1/sources")]
+    [InlineData("GET", "/v1/sources?page=2")]
+    [InlineData("POST", "/v1/checks")]
+    public async Task Answers_and_problems_say_that_they_depend_on_Accept(
+        string method,
+        string address
+    )
+    {
+        var answer = await Service.Send(new(new(method), address));
+
+        Assert.Equal("Accept", answer.Headers["Vary"]);
+    }
+
+    [Fact]
+    public async Task A_check_and_a_refused_form_say_that_they_depend_on_Accept()
+    {
+        var check = await Service.Check(Rigs.Least);
+        var refused = await Service.Send(Service.Accepting("/v1/sources", "application/pdf"));
+
+        Assert.Equal(HttpStatusCode.OK, check.Status);
+        Assert.Equal("Accept", check.Headers["Vary"]);
+        Assert.Equal(HttpStatusCode.NotAcceptable, refused.Status);
+        Assert.Equal("Accept", refused.Headers["Vary"]);
+    }
+
+    [Theory]
+    [InlineData("/docs/index.html")]
+    [InlineData("/")]
+    public async Task The_page_is_the_same_whatever_Accept_says(string address) =>
+        Assert.DoesNotContain("Vary", (await Service.Get(address)).Headers.Keys);
+
     [Fact]
     public async Task The_root_leads_to_the_page_of_the_document()
     {
