@@ -47,6 +47,8 @@ public class ProblemTests
     [InlineData("text/html")]
     [InlineData("application/json; q=0")]
     [InlineData("*/*; q=0")]
+    [InlineData("application/problem+json; q=0")]
+    [InlineData("application/problem+json, application/json; q=0")]
     public async Task A_form_that_is_not_offered_is_a_406_with_those_that_are(string accept)
     {
         var answer = await Service.Send(Service.Accepting("/v1/sources", accept));
@@ -59,6 +61,9 @@ public class ProblemTests
     [InlineData("*/*")]
     [InlineData("application/*")]
     [InlineData("application/json; charset=utf-8; q=0.1")]
+    [InlineData("application/problem+json")]
+    [InlineData("application/problem+json; q=0.5, */*; q=0")]
+    [InlineData("application/problem+json; q=0, */*")]
     public async Task A_form_that_JSON_covers_is_answered(string accept)
     {
         var answer = await Service.Send(Service.Accepting("/v1/sources", accept));
@@ -159,6 +164,7 @@ public class ProblemTests
         var answer = await Answer.Of(response);
 
         Told(answer, HttpStatusCode.InternalServerError, "internal");
+        Assert.Equal("Accept", answer.Headers["Vary"]);
         Assert.DoesNotContain("secret", answer.Text);
         Assert.DoesNotContain("Exception", answer.Text);
     }
