@@ -11,6 +11,22 @@ internal static class SafetyBlock
     /// <summary>When the travel rules were last compared with their sources.</summary>
     private const string TravelRulesAsOf = "2026-11";
 
+    /// <summary>The cautions that matter for a finding of each code; the other codes have none of their own.</summary>
+    private static readonly Dictionary<string, string[]> ByCode = new(StringComparer.Ordinal)
+    {
+        [FindingCatalogue.BatteryTemperature.Code] = [Cautions.Heat],
+        [FindingCatalogue.BatteryContinuousRate.Code] = [Cautions.Discharge, Cautions.Heat],
+        [FindingCatalogue.BatteryBurstRate.Code] = [Cautions.Discharge, Cautions.Heat],
+        [FindingCatalogue.BatteryCutoff.Code] = [Cautions.Discharge],
+        [FindingCatalogue.ControllerCellCount.Code] = [Cautions.Charger],
+        [FindingCatalogue.ControllerVoltage.Code] = [Cautions.Charger],
+        [FindingCatalogue.MotorVoltage.Code] = [Cautions.Charger],
+        [FindingCatalogue.WiringBatteryLead.Code] = [Cautions.ShortCircuit],
+        [FindingCatalogue.WiringConnector.Code] = [Cautions.ShortCircuit],
+        [FindingCatalogue.WiringFuseCarries.Code] = [Cautions.ShortCircuit],
+        [FindingCatalogue.WiringFuseProtects.Code] = [Cautions.ShortCircuit],
+    };
+
     /// <summary>The cautions where no finding is at hand.</summary>
     public static BatterySafety Plain { get; } = Leading([]);
 
@@ -27,25 +43,7 @@ internal static class SafetyBlock
         finding.Outcome is Outcome.Fails or Outcome.Doubtful;
 
     private static IReadOnlyList<string> Keys(Finding finding) =>
-        finding.Kind.Code switch
-        {
-            "battery.temperature" => [Cautions.Heat],
-            "battery.continuous-rate" or "battery.burst-rate" =>
-            [
-                Cautions.Discharge,
-                Cautions.Heat,
-            ],
-            "battery.cutoff" => [Cautions.Discharge],
-            "controller.cell-count" or "controller.voltage" or "motor.voltage" =>
-            [
-                Cautions.Charger,
-            ],
-            "wiring.battery-lead"
-            or "wiring.connector"
-            or "wiring.fuse-carries"
-            or "wiring.fuse-protects" => [Cautions.ShortCircuit],
-            _ => [],
-        };
+        ByCode.GetValueOrDefault(finding.Kind.Code, []);
 
     private static BatterySafety Leading(string[] keys)
     {
