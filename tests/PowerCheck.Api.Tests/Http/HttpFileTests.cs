@@ -53,6 +53,29 @@ public class HttpFileTests
         Assert.Equal(5, Failures(answer, "404 a[code=x.y].n=1 a.1.code=x.y yes=false b=*").Count());
     }
 
+    [Theory]
+    [InlineData("1..2", true)]
+    [InlineData("1.5..1.5", true)]
+    [InlineData("-1..1.5", true)]
+    [InlineData("1.6..2", false)]
+    [InlineData("1..1.4", false)]
+    [InlineData("2..1", false)]
+    [InlineData("..2", false)]
+    [InlineData("1..2..3", false)]
+    public void A_range_is_met_by_the_numbers_between_its_ends(string range, bool met)
+    {
+        var answer = new Answer(
+            System.Net.HttpStatusCode.OK,
+            null,
+            """{"n":1.5,"word":"x"}""",
+            new Dictionary<string, string>()
+        );
+
+        Assert.Equal(met, !Failures(answer, $"200 n={range}").Any());
+        Assert.NotEmpty(Failures(answer, $"200 word={range}"));
+        Assert.NotEmpty(Failures(answer, $"200 absent={range}"));
+    }
+
     [Fact]
     public void A_request_without_an_expectation_is_read_without_one()
     {
@@ -109,12 +132,29 @@ public class HttpFileTests
             var at = Equals(part);
             var (path, wanted) = (part[..at], part[(at + 1)..]);
             var given = JsonPath.Text(answer.Json, path);
-            if (given is null || (wanted != "*" && given != wanted))
+            if (given is null || !Meets(given, wanted))
             {
                 yield return $"{path} is {given ?? "absent"}, not {wanted}";
             }
         }
     }
+
+    private static bool Meets(string given, string wanted) =>
+        wanted == "*"
+        || given == wanted
+        || (
+            wanted.Split("..") is [var least, var most]
+            && Number(least) is { } from
+            && Number(most) is { } to
+            && Number(given) is { } figure
+            && from <= figure
+            && figure <= to
+        );
+
+    private static double? Number(string text) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number)
+            ? number
+            : null;
 
     /// <summary>The first equals sign outside of brackets.</summary>
     private static int Equals(string part)
