@@ -79,7 +79,7 @@ public sealed class MotorRequest
     [Figure(nameof(Unit.Millimetre), 5, 300, 50)]
     public double? CanLengthMm { get; set; }
 
-    /// <summary>Diameter of the shaft.</summary>
+    /// <summary>Diameter of the shaft. The check does not use it yet.</summary>
     [Figure(nameof(Unit.Millimetre), 0.5, 30, 3.175)]
     public double? ShaftDiameterMm { get; set; }
 
