@@ -95,7 +95,7 @@ public static class AccessoryDefaults
                 Unit.One,
                 0.3,
                 Spread.Interval(0.1, 0.6),
-                "assumed: servos work for a third of the time"
+                "assumed: servos work for three tenths of the time"
             )
         );
     }

@@ -1,6 +1,6 @@
-using MathNet.Numerics.RootFinding;
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Units;
 
 namespace PowerCheck.Model.Checks;
 
@@ -13,7 +13,7 @@ namespace PowerCheck.Model.Checks;
 /// </remarks>
 internal static class NeedsFinder
 {
-    private const int Samples = 9;
+    private const int Samples = 17;
 
     /// <summary>The findings, with the needs of those that are unknown.</summary>
     /// <param name="label">The rig as the caller knows it.</param>
@@ -60,7 +60,7 @@ internal static class NeedsFinder
             Sentence = () =>
                 turning is null
                     ? finding.Message
-                    : $"{finding.Message[..^1]}; it holds with {turning.Path} {(turning.HoldsBelow ? "under" : "over")} "
+                    : $"{finding.Message[..^1]}; it holds with {turning.Path} of at {(turning.HoldsBelow ? "most" : "least")} "
                         + $"{Say.Figure(turning.Threshold, turning.Unit)}.",
         };
     }
@@ -73,40 +73,73 @@ internal static class NeedsFinder
         public Unknown Unknown => unknown;
 
         /// <summary>What this figure alone would tell; null when it does not make the outcome known.</summary>
+        /// <remarks>
+        /// A threshold is only given where the outcome turns once: on one side of it the limit holds throughout.
+        /// </remarks>
         public Need? Need(Finding finding)
         {
-            var ratio = Math.Pow(unknown.High / unknown.Low, 1.0 / (Samples - 1));
-            var from = unknown.Low;
-            var close = Close(finding, from);
-            if (double.IsNaN(close))
+            var values = Values();
+            var holds = values.Select(value => Holds(finding, value)).ToArray();
+            if (values.All(value => double.IsNaN(Close(finding, value))))
             {
                 return null;
             }
 
-            for (var n = 1; n < Samples; n++)
-            {
-                var to = unknown.Low * Math.Pow(ratio, n);
-                var next = Close(finding, to);
-                if ((close > 1) != (next > 1))
-                {
-                    return new(unknown.Path, unknown.Unit, Turn(finding, from, to), close <= 1);
-                }
-
-                (from, close) = (to, next);
-            }
-
-            return new(unknown.Path, unknown.Unit, double.NaN, false);
+            var turns = Enumerable.Range(1, values.Length - 1).Where(n => holds[n] != holds[n - 1]);
+            return turns.ToArray() is [var turn]
+                ? new(
+                    unknown.Path,
+                    unknown.Unit,
+                    Threshold(finding, values[turn - 1], values[turn], holds[0]),
+                    holds[0]
+                )
+                : new(unknown.Path, unknown.Unit, double.NaN, false);
         }
 
-        private double Turn(Finding finding, double from, double to)
+        private bool Counted => unknown.Unit == Unit.Cells;
+
+        private double[] Values()
         {
-            double Past(double log) =>
-                Close(finding, Math.Exp(log)) is var close && double.IsNaN(close)
-                    ? 1
-                    : Math.Clamp(close, -10, 10) - 1;
-            return Brent.TryFindRoot(Past, Math.Log(from), Math.Log(to), 1e-4, 60, out var root)
-                ? Math.Exp(root)
-                : Math.Sqrt(from * to);
+            if (Counted)
+            {
+                return
+                [
+                    .. Enumerable
+                        .Range((int)unknown.Low, (int)(unknown.High - unknown.Low) + 1)
+                        .Select(n => (double)n),
+                ];
+            }
+
+            var ratio = Math.Pow(unknown.High / unknown.Low, 1.0 / (Samples - 1));
+            return [.. Enumerable.Range(0, Samples).Select(n => unknown.Low * Math.Pow(ratio, n))];
+        }
+
+        private bool Holds(Finding finding, double value) =>
+            Thresholds.Outcome(Close(finding, value)) == Outcome.Holds;
+
+        // The last value that surely holds: a count, or a bisection that stays on the side that holds.
+        private double Threshold(Finding finding, double from, double to, bool holdsBelow)
+        {
+            var (inside, outside) = holdsBelow ? (from, to) : (to, from);
+            for (var n = 0; n < 9 && !Counted; n++)
+            {
+                var middle = Math.Sqrt(inside * outside);
+                (inside, outside) = Holds(finding, middle) ? (middle, outside) : (inside, middle);
+            }
+
+            return Rounded(inside, holdsBelow);
+        }
+
+        // Three digits, towards the side that holds, so that the figure in the sentence keeps its promise.
+        private double Rounded(double value, bool holdsBelow)
+        {
+            var shown = unknown.Unit.FromSi(value);
+            var step = Math.Pow(10, Math.Floor(Math.Log10(shown)) - 2);
+            var steps =
+                Counted ? shown / step
+                : holdsBelow ? Math.Floor(shown / step)
+                : Math.Ceiling(shown / step);
+            return unknown.Unit.ToSi(steps * step);
         }
 
         private double Close(Finding finding, double value)

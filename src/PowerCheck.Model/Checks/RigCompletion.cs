@@ -29,7 +29,8 @@ public sealed record RigCompletion(Rig Rig, Course Course, Ledger Ledger)
             battery.NominalV,
             ControllerDefaults.PwmFrequencyHz(label.Controller, true)
                 < ControllerDefaults.SmoothFromHz,
-            ledger
+            ledger,
+            label.Controller.MotorKinds is [var only] ? only : null
         );
         var brushless = motor.Kind == MotorKind.Brushless;
         var controller = ControllerDefaults.Complete(

@@ -22,7 +22,7 @@ public static class EnduranceRunner
         var (seconds, energy) = Drain(rig, lap, end);
         return new(
             seconds,
-            endsBy,
+            double.IsInfinity(seconds) ? null : endsBy,
             half.BatteryA,
             lap.Rms(half, power => power.BatteryRmsA),
             lap.Rms(half, power => power.MotorRmsA),

@@ -55,8 +55,9 @@ internal static class DrivetrainFindings
             duty < Thresholds.DutyDoubtful ? Thresholds.DutyDoubtful : Thresholds.DutyCaution,
             Unit.One,
             double.IsNaN(duty) ? double.NaN
-                : duty < Thresholds.DutyDoubtful ? 0.95
+                : duty < Thresholds.DutyDoubtful ? 1.05
                 : 0,
+            worst: Outcome.Doubtful,
             atLeast: true
         );
         return duty >= Thresholds.DutyDoubtful && duty < Thresholds.DutyCaution

@@ -128,13 +128,18 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
                     + $"{Say.Figure(it.Rig.Vehicle.MassKg, Unit.Kilogram)} every limit holds; the climb takes "
                     + $"{Say.Figure(it.Cases[LoadCaseName.Climb].MotorCurrentA, Unit.Ampere)} of motor current and "
                     + $"{Say.Figure(it.Cases[LoadCaseName.Climb].BatteryCurrentA, Unit.Ampere)} of battery current, and the pack "
-                    + $"lasts about {Say.Figure(it.Result.Endurance.RunTimeS, Unit.Minute)} on this course. Nearest to its limit: "
+                    + $"{Lasting(it.Result.Endurance.RunTimeS)} on this course. Nearest to its limit: "
                     + $"{Lower(decisive?.Message)}",
             Verdict.Limited => $"Limited: {Lower(decisive?.Message)}",
             Verdict.Unsuitable => $"Unsuitable: {Lower(decisive?.Message)}",
             _ => $"Undetermined: {Lower(decisive?.Message)} To decide, give {Needed()}.",
         };
     }
+
+    private static string Lasting(double seconds) =>
+        double.IsInfinity(seconds)
+            ? "does not run down"
+            : $"lasts about {Say.Figure(seconds, Unit.Minute)}";
 
     // Everything that the unknown findings need, each once; where one of several would do, the first.
     private string Needed()

@@ -1,4 +1,5 @@
 using PowerCheck.Model.Batteries;
+using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Motors;
 using PowerCheck.Model.Units;
 using static PowerCheck.Model.Findings.FindingCatalogue;
@@ -202,40 +203,38 @@ internal static class MatchFindings
             yield break;
         }
 
-        if (rig.Sensorless != true)
+        var backEmf =
+            rig.Motor.TorqueConstantNmPerA * it.Cases[LoadCaseName.Level].MotorSpeedRadPerS;
+        var needed = rig.Controller.LowSpeedBackEmfV;
+        // A controlled low-speed start with enough back-EMF makes do without a sensor, whether there is one or not.
+        if (rig.Controller.LowSpeedStart && (rig.Sensorless == true || backEmf >= needed))
         {
-            yield return Make.Match(
+            yield return Make.Limit(
                 ControllerRotorSensing,
-                rig.Sensorless is null ? null : true,
-                "The controller reads the motor's rotor position sensor.",
-                "",
-                [
-                    .. rig.Motor.Sensored is null ? (string[])["motor.sensored"] : [],
-                    .. rig.Controller.SensorInput is null
-                        ? (string[])["controller.sensorInput"]
-                        : [],
-                ]
+                "level",
+                "Back-EMF at creep speed, for a start without a sensor",
+                backEmf,
+                needed,
+                Unit.Volt,
+                rig.Sensorless == true ? needed / backEmf : 0,
+                atLeast: true
             );
             yield break;
         }
 
-        var speed = it.Cases[Drivetrain.LoadCaseName.Level].MotorSpeedRadPerS;
-        var backEmf = rig.Motor.TorqueConstantNmPerA * speed;
-        var needed = rig.Controller.LowSpeedBackEmfV;
-        yield return Make.Limit(
+        yield return Make.Match(
             ControllerRotorSensing,
-            "level",
-            rig.Controller.LowSpeedStart
-                ? "Back-EMF at creep speed, without a sensor that both have"
-                : "Without a sensor that both have, and without a controlled low-speed start, back-EMF at creep speed",
-            backEmf,
-            needed,
-            Unit.Volt,
-            double.IsNaN(backEmf) ? double.NaN
-                : rig.Controller.LowSpeedStart ? needed / backEmf
-                : double.PositiveInfinity,
-            atLeast: true
-        );
+            rig.Sensorless is { } without ? !without : null,
+            "The controller reads the motor's rotor position sensor.",
+            "Motor and controller do not both have a rotor position sensor, nor has the controller a controlled low-speed start",
+            [
+                .. rig.Motor.Sensored is null ? (string[])["motor.sensored"] : [],
+                .. rig.Controller.SensorInput is null ? (string[])["controller.sensorInput"] : [],
+            ]
+        ) with
+        {
+            LoadCase = "level",
+        };
     }
 
     private static IEnumerable<Finding> Turns(Inspection it)

@@ -49,7 +49,7 @@ internal static class MotorFindings
             );
         }
 
-        foreach (var finding in Brushed(it))
+        foreach (var finding in BrushesAndMagnet(it))
         {
             yield return finding;
         }
@@ -86,7 +86,7 @@ internal static class MotorFindings
         }
     }
 
-    private static IEnumerable<Finding> Brushed(Inspection it)
+    private static IEnumerable<Finding> BrushesAndMagnet(Inspection it)
     {
         var motor = it.Rig.Motor;
         var given = motor.Ratings.ContinuousCurrentA;

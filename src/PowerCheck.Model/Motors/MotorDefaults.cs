@@ -8,23 +8,28 @@ namespace PowerCheck.Model.Motors;
 /// <summary>Fills in what a motor's box does not say (M1); every fill goes through the ledger.</summary>
 public static class MotorDefaults
 {
+    /// <summary>Most no-load power of a motor over its mass [W/kg], assumed.</summary>
+    private const double MostNoLoadWPerKg = 150;
+
     /// <summary>The motor, complete.</summary>
     /// <param name="label">What the box says.</param>
     /// <param name="nominalPackV">Nominal pack voltage [V]; NaN when not known.</param>
     /// <param name="slowSwitching">Whether the controller switches so slowly that the inductance counts.</param>
     /// <param name="ledger">Where each fill is listed.</param>
+    /// <param name="likely">The one kind of motor that the controller drives; null when it is not one.</param>
     public static Motor Complete(
         MotorLabel label,
         double nominalPackV,
         bool slowSwitching,
-        Ledger ledger
+        Ledger ledger,
+        MotorKind? likely = null
     )
     {
         var kind = ledger.Word(
             label.Kind,
             "motor.kind",
-            LooksBrushless(label) ? MotorKind.Brushless : MotorKind.Brushed,
-            "assumed: brushless where a sensor, rotor layout or pole pairs are given, else brushed"
+            LooksBrushless(label) ? MotorKind.Brushless : likely ?? MotorKind.Brushed,
+            "assumed: brushless where a sensor, rotor layout or pole pairs are given, else what the controller drives"
         );
         var brushless = kind == MotorKind.Brushless;
         var rotor = brushless
@@ -60,7 +65,16 @@ public static class MotorDefaults
             TorqueConstantNmPerA = kt,
             ResistanceOhm = resistance,
             BrushDropV = brush,
-            NoLoad = NoLoad(label, brushless, kt, resistance, brush, nominalPackV, ledger),
+            NoLoad = NoLoad(
+                label,
+                brushless,
+                kt,
+                resistance,
+                brush,
+                can.MassKg,
+                nominalPackV,
+                ledger
+            ),
             InductanceH = Inductance(label, resistance, slowSwitching, ledger),
             PolePairs = label.PolePairs ?? double.NaN,
             Turns = label.Turns ?? double.NaN,
@@ -170,6 +184,7 @@ public static class MotorDefaults
         double kt,
         double resistance,
         double brush,
+        double massKg,
         double nominalPackV,
         Ledger ledger
     )
@@ -181,7 +196,9 @@ public static class MotorDefaults
         }
 
         var share = brushless ? 0.01 : 0.03;
-        var typical = share * nominalPackV / resistance;
+        var byStall = share * nominalPackV / resistance;
+        var byMass = MostNoLoadWPerKg * massKg / nominalPackV;
+        var typical = byStall > byMass ? byMass : byStall;
         double? given = points.Count == 1 ? points[0].CurrentA : null;
         var current = ledger.Figure(
             given,
@@ -190,8 +207,8 @@ public static class MotorDefaults
             double.IsNaN(typical) ? 1.5 : typical,
             Spread.Factor(2),
             double.IsNaN(typical)
-                ? "assumed: 1.5 A, where neither resistance nor mass is known"
-                : $"assumed: {share:P0} of nominal pack voltage over resistance"
+                ? "assumed: 1.5 A, where resistance or pack voltage is not known"
+                : $"assumed: {share:P0} of nominal pack voltage over resistance, 150 W a kilogram of motor at most"
         );
         var voltage = ledger.Figure(
             points.Count == 1 ? points[0].VoltageV : null,

@@ -101,15 +101,17 @@ public sealed class UnknownTests
             iter: 200
         );
 
-    [Fact]
-    public void At_its_threshold_a_needed_figure_turns_the_outcome()
+    [Theory]
+    [InlineData("controller.continuousCurrentA")]
+    [InlineData("motor.massG")]
+    [InlineData("battery.capacityMah")]
+    [InlineData("battery.seriesCells")]
+    public void What_is_said_to_hold_holds_at_its_threshold_and_on_its_side_and_not_past_it(
+        string path
+    )
     {
-        var label = SampleRig.Brushless with
-        {
-            Controller = SampleRig.Brushless.Controller with { ContinuousCurrentA = null },
-        };
+        var label = Without(path);
         var open = Check.Run(label).Findings.Where(f => f.Outcome == Outcome.Unknown).ToArray();
-        Assert.NotEmpty(open);
         var turning = open.SelectMany(f => f.Needs.Select(need => (Finding: f, Need: need)))
             .Where(x => !double.IsNaN(x.Need.Threshold))
             .ToArray();
@@ -130,11 +132,44 @@ public sealed class UnknownTests
                             )
                         )
                         .Outcome;
-                var (below, above) = (With(x.Need.Threshold * 0.99), With(x.Need.Threshold * 1.01));
-                Assert.NotEqual(below == Outcome.Fails, above == Outcome.Fails);
-                Assert.Equal(x.Need.HoldsBelow, above == Outcome.Fails);
+                var counted = x.Need.Path == "battery.seriesCells";
+                var (inside, outside) = x.Need.HoldsBelow ? (0.97, 1.03) : (1.03, 0.97);
+                Assert.Equal(Outcome.Holds, With(x.Need.Threshold));
+                Assert.Equal(Outcome.Holds, With(x.Need.Threshold * inside));
+                Assert.NotEqual(
+                    Outcome.Holds,
+                    With(
+                        counted
+                            ? x.Need.Threshold + (x.Need.HoldsBelow ? 1 : -1)
+                            : x.Need.Threshold * outside
+                    )
+                );
             }
         );
+    }
+
+    private static RigLabel Without(string path)
+    {
+        var rig = SampleRig.Brushless;
+        return path switch
+        {
+            "motor.massG" => rig with
+            {
+                Motor = rig.Motor with
+                {
+                    MassKg = null,
+                    CanDiameterM = null,
+                    CanLengthM = null,
+                    ResistanceOhm = null,
+                },
+            },
+            "battery.capacityMah" => rig with
+            {
+                Battery = rig.Battery with { CapacityCoulomb = null, CellResistanceOhm = null },
+            },
+            "battery.seriesCells" => rig with { Battery = rig.Battery with { SeriesCells = null } },
+            _ => rig with { Controller = rig.Controller with { ContinuousCurrentA = null } },
+        };
     }
 
     [Fact]
