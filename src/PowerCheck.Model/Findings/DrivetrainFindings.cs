@@ -124,7 +124,7 @@ internal static class DrivetrainFindings
         var found = Make.Limit(
             DrivetrainTraction,
             "climb",
-            "Slope to climb and the slope at which the tires let go",
+            "Slope to climb",
             slope,
             slip,
             Unit.Degree,
@@ -139,12 +139,12 @@ internal static class DrivetrainFindings
                 Caution = true,
                 Sentence = () =>
                     $"At {Say.Figure(slope, Unit.Degree)} the tires are close to letting go, which they do at "
-                    + $"{Say.Figure(slip, Unit.Degree)} ({DrivetrainTraction.LimitFrom}).",
+                    + $"{Say.Figure(slip, Unit.Degree)} (friction assumed or as given).",
             },
             Outcome.Doubtful => found with
             {
                 Sentence = () =>
-                    $"The tires let go at {Say.Figure(slip, Unit.Degree)} ({DrivetrainTraction.LimitFrom}), before the "
+                    $"The tires let go at {Say.Figure(slip, Unit.Degree)} (friction assumed or as given), before the "
                     + $"{Say.Figure(slope, Unit.Degree)} asked for: {DrivetrainTraction.Consequence}, and the climb is judged there.",
             },
             _ => found,
@@ -229,7 +229,19 @@ internal static class MeshFindings
             mesh.SpurModuleM,
             Unit.Millimetre,
             Math.Abs(mesh.PitchMismatch) > Thresholds.PitchRounding ? double.PositiveInfinity : 0
-        );
+        )
+            is var found
+        && found.Outcome == Outcome.Fails
+            ? found with
+            {
+                Sentence = () =>
+                    $"The pinion has module {Say.Figure(mesh.PinionModuleM, Unit.Millimetre)} and the spur gear "
+                    + $"{Say.Figure(mesh.SpurModuleM, Unit.Millimetre)}; {DrivetrainPitch.Consequence}.",
+            }
+            : found with
+            {
+                Sentence = () => "Pinion and spur gear have the same pitch.",
+            };
     }
 
     private static IEnumerable<Finding> Center(GearMesh mesh)
@@ -260,7 +272,7 @@ internal static class MeshFindings
             yield return Make.Limit(
                 DrivetrainMotorClearance,
                 null,
-                "Can radius and the room around the motor shaft",
+                "Can radius of the motor",
                 radius,
                 mesh.MotorClearanceM,
                 Unit.Millimetre,

@@ -421,7 +421,7 @@ public static class FindingCatalogue
         Effect.Performance,
         true,
         "Slope against the one at which the tires let go; judged as doubt at most.",
-        "friction, assumed or as given",
+        "where the tires let go, by friction assumed or as given",
         "the tires are the limit, whatever the motor does",
         "definition"
     );
@@ -567,7 +567,7 @@ public static class FindingCatalogue
         Effect.Fire,
         true,
         "Twice the fuse's rating, at which it opens within 5 s, against the current that brings the battery lead to its insulation's limit in that time.",
-        "Onderdonk",
+        "what damages the lead before it opens, after Onderdonk",
         "the lead burns before the fuse opens",
         "onderdonk",
         "iso8820"

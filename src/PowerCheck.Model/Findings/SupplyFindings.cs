@@ -157,7 +157,7 @@ internal static class SupplyFindings
         yield return Make.Limit(
             WiringFuseProtects,
             null,
-            "Current at which the fuse surely opens, and the one that damages the battery lead meanwhile",
+            "Current at which the fuse surely opens, in the battery lead",
             Thresholds.FuseOpensAt * fuse,
             it.Wiring.LeadDamageCurrentA,
             Unit.Ampere,
@@ -177,7 +177,7 @@ internal static class SupplyFindings
         yield return Make.Limit(
             CourseRunTime,
             "course",
-            "Run time of the pack and the wanted one",
+            "Run time of the pack",
             run,
             wanted,
             Unit.Minute,
