@@ -113,7 +113,7 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
             return double.NaN;
         }
 
-        if (start.WindingC >= limit)
+        if (start.WindingC >= limit - 1e-9)
         {
             return 0;
         }
