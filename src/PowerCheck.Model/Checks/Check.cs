@@ -58,7 +58,7 @@ public static class Check
     private static BusVoltages BusVoltages(Rig rig, LoadCases cases)
     {
         var lowest = Math.Min(
-            FullThrottleCases.Punch(rig, rig.Battery.ReserveShare).BusVoltageV,
+            cases.PunchAtReserve.BusVoltageV,
             Math.Min(cases[LoadCaseName.Jam].BusVoltageV, cases[LoadCaseName.Climb].BusVoltageV)
         );
         return new(cases[LoadCaseName.Level].BusVoltageV, lowest);

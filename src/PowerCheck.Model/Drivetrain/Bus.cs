@@ -88,7 +88,10 @@ public readonly record struct Bus(
         return new(
             open,
             drives ? 1 : 0,
-            auxiliary.CurrentA + ((steady.OpenCircuitV - open) / source.ResistanceOhm),
+            AtMost(
+                source,
+                auxiliary.CurrentA + ((steady.OpenCircuitV - open) / source.ResistanceOhm)
+            ),
             false,
             power + (motorsA * neededV) > steady.MaxPowerW
         );
@@ -116,7 +119,10 @@ public readonly record struct Bus(
         bool smoothed = true
     )
     {
-        var steadyV = source.OpenCircuitV - (source.ResistanceOhm * auxiliary.CurrentA);
+        var steadyV = Math.Max(
+            0,
+            source.OpenCircuitV - (source.ResistanceOhm * auxiliary.CurrentA)
+        );
         var share = motors * source.ResistanceOhm * (smoothed ? duty : 1) / loopOhm;
         var bus = Upper(
             1 + (share * duty),
@@ -130,12 +136,16 @@ public readonly record struct Bus(
         }
 
         var current = Math.Max(0, ((duty * bus) - counterV) / loopOhm);
-        // A source that cannot carry the auxiliaries gives what it can, and no more.
-        var asked = auxiliary.CurrentA + (auxiliary.PowerW / bus) + (motors * duty * current);
-        var most = source.OpenCircuitV / source.ResistanceOhm;
-        var battery = asked > most ? most : asked;
+        var others = auxiliary.CurrentA + (bus > 0 ? auxiliary.PowerW / bus : 0);
+        var battery = AtMost(source, others + (motors * duty * current));
         return (new(bus, duty, battery, true, false), current);
     }
+
+    // A source that cannot carry what is asked gives what it can, and no more.
+    private static double AtMost(Source source, double askedA) =>
+        askedA > source.OpenCircuitV / source.ResistanceOhm
+            ? source.OpenCircuitV / source.ResistanceOhm
+            : askedA;
 
     // What is left of a source behind a current.
     private static Source Behind(Source source, double currentA) =>

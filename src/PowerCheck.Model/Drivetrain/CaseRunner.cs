@@ -11,15 +11,29 @@ public static class CaseRunner
     public static LoadCases Run(Rig rig)
     {
         var slip = SteadyCases.Slip(rig);
-        return new([
-            SteadyCases.Level(rig),
-            SteadyCases.Climb(rig),
-            HoldCase.Of(rig),
-            slip,
-            FullThrottleCases.Punch(rig, HalfCharge),
-            LockedCases.Jam(rig, slip.MotorCurrentA),
-            LockedCases.Stall(rig),
-            FullThrottleCases.Top(rig, rig.Vehicle.Gearing.LowestRatio),
-        ]);
+        var reserve = FullThrottleCases.Punch(rig, rig.Battery.ReserveShare);
+        return new(
+            [
+                SteadyCases.Level(rig),
+                SteadyCases.Climb(rig),
+                HoldCase.Of(rig),
+                slip,
+                CutOff(FullThrottleCases.Punch(rig, HalfCharge), reserve),
+                LockedCases.Jam(rig, slip.MotorCurrentA),
+                LockedCases.Stall(rig),
+                FullThrottleCases.Top(rig, rig.Vehicle.Gearing.LowestRatio),
+            ],
+            reserve
+        );
     }
+
+    // A punch that the controller cuts off with only the reserve left is not to be had.
+    private static LoadCase CutOff(LoadCase punch, LoadCase reserve) =>
+        punch.Obstacle is null && reserve.Obstacle == Obstacle.Cutoff
+            ? punch with
+            {
+                Attainable = false,
+                Obstacle = Obstacle.Cutoff,
+            }
+            : punch;
 }

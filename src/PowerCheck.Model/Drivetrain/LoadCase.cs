@@ -124,7 +124,8 @@ public enum Obstacle
 
 /// <summary>All eight load cases of a rig.</summary>
 /// <param name="All">The cases in the order of <see cref="LoadCaseName"/>.</param>
-public sealed record LoadCases(IReadOnlyList<LoadCase> All)
+/// <param name="PunchAtReserve">The punch with only the reserve left: what the cut-off is held against.</param>
+public sealed record LoadCases(IReadOnlyList<LoadCase> All, LoadCase PunchAtReserve)
 {
     /// <summary>The case of a name.</summary>
     /// <param name="name">The name.</param>

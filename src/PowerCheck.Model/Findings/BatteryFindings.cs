@@ -15,12 +15,7 @@ internal static class BatteryFindings
     public static IEnumerable<Finding> Of(Inspection it) =>
         [
             Sag(it, it.Cases[LoadCaseName.Climb], CaseRunner.HalfCharge, true),
-            Sag(
-                it,
-                FullThrottleCases.Punch(it.Rig, it.Rig.Battery.ReserveShare),
-                it.Rig.Battery.ReserveShare,
-                false
-            ),
+            Sag(it, it.Cases.PunchAtReserve, it.Rig.Battery.ReserveShare, false),
             .. Rates(it),
             .. Label(it.Rig.Battery),
         ];

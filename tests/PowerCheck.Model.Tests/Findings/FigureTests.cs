@@ -22,7 +22,10 @@ public sealed class FigureTests
     ) =>
         it with
         {
-            Cases = new([.. it.Cases.All.Select(load => load.Name == name ? change(load) : load)]),
+            Cases = it.Cases with
+            {
+                All = [.. it.Cases.All.Select(load => load.Name == name ? change(load) : load)],
+            },
         };
 
     private static Finding? Find(Inspection it, FindingKind kind, string? loadCase = null) =>
