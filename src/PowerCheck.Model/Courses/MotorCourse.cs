@@ -14,7 +14,6 @@ public sealed record MotorCourse(
     double RunS
 )
 {
-    private const double FarBeyondC = 1e6;
     private const int MostLaps = 2000;
     private const double LongestLookS = 3600;
 
@@ -75,7 +74,7 @@ public sealed record MotorCourse(
                         return (t + crossing, network.Over(crossing).Apply(x));
                     }
 
-                    if (next.WindingC > FarBeyondC)
+                    if (next.WindingC > MotorWarmth.FarBeyondC)
                     {
                         return (t + piece, next);
                     }

@@ -7,27 +7,32 @@ public static class DrivetrainRunner
     /// <param name="rig">The rig.</param>
     public static DrivetrainReport Run(Rig rig)
     {
-        var gears = rig.Vehicle.Gearing.Ratios.Select(ratio => Gear(rig, ratio)).ToArray();
+        var reserves = rig
+            .Vehicle.Gearing.Ratios.Select(ratio => TorqueReserve.Of(rig, ratio))
+            .ToArray();
+        var gears = rig
+            .Vehicle.Gearing.Ratios.Select((ratio, n) => Gear(rig, ratio, reserves[n].Ratio))
+            .ToArray();
         return new DrivetrainReport
         {
             OverallRatio = gears[0].OverallRatio,
             TopSpeedMPerS = gears[0].TopSpeedMPerS,
             TorqueReserve = gears[0].TorqueReserve,
-            LimitedBy = TorqueReserve.Of(rig, gears[0].OverallRatio).LimitedBy,
+            LimitedBy = reserves[0].LimitedBy,
             SlipSlopeRad = rig.SlipSlopeRad,
             MeshCenterM = rig.Vehicle.Gearing.Mesh.CenterM,
             Gears = gears,
         };
     }
 
-    private static GearReport Gear(Rig rig, double ratio)
+    private static GearReport Gear(Rig rig, double ratio, double reserve)
     {
         var climb = WheelLoad.Creep(rig, ratio, rig.ClimbSlopeRad, rig.Road.CreepMPerS);
         return new(
             ratio,
             FullThrottleCases.Top(rig, ratio).RoadSpeedMPerS,
             rig.Motor.CurrentFor(climb.ShaftNm, climb.SpeedRadPerS),
-            TorqueReserve.Of(rig, ratio).Ratio
+            reserve
         );
     }
 }

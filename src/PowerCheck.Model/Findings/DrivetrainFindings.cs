@@ -38,8 +38,8 @@ internal static class DrivetrainFindings
             double.IsNaN(reserve) ? double.NaN
                 : reserve < Thresholds.ReserveFails
                     ? Thresholds.ReserveFails / Math.Max(0.01, reserve)
-                : reserve < Thresholds.ReserveDoubtful ? 0.95
-                : Math.Min(0.9, Thresholds.ReserveDoubtful / reserve),
+                : reserve < Thresholds.ReserveDoubtful ? Thresholds.InDoubt
+                : Math.Min(Thresholds.DoubtFrom, Thresholds.ReserveDoubtful / reserve),
             atLeast: true
         );
     }
@@ -55,7 +55,7 @@ internal static class DrivetrainFindings
             duty < Thresholds.DutyDoubtful ? Thresholds.DutyDoubtful : Thresholds.DutyCaution,
             Unit.One,
             double.IsNaN(duty) ? double.NaN
-                : duty < Thresholds.DutyDoubtful ? 1.05
+                : duty < Thresholds.DutyDoubtful ? Thresholds.PastLimit
                 : 0,
             worst: Outcome.Doubtful,
             atLeast: true
@@ -76,17 +76,16 @@ internal static class DrivetrainFindings
         var hold = it.Cases[LoadCaseName.Hold];
         if (it.Rig.Controller.Hold == HoldMode.Active)
         {
-            return Make.Match(
+            var active = Make.Match(
                 DrivetrainHold,
                 hold.Attainable,
                 "The controller feeds the motor to stand on the slope.",
-                "The controller cannot feed the motor so that it stands on the slope",
-                "motor.resistanceMilliohm"
+                "The controller cannot feed the motor so that it stands on the slope"
             ) with
             {
                 LoadCase = "hold",
-                Needs = [],
             };
+            return hold.Attainable is null ? Make.Unknown(active) : active;
         }
 
         if (it.Rig.Controller.Hold == HoldMode.None && hold.Attainable == false)

@@ -68,7 +68,7 @@ internal static class SupplyFindings
             reset,
             Unit.Volt,
             double.IsNaN(left) ? double.NaN
-                : left < reset ? 1.1
+                : left < reset ? Thresholds.PastLimit
                 : 0,
             worst: Outcome.Doubtful,
             atLeast: true
@@ -86,11 +86,19 @@ internal static class SupplyFindings
             : found;
     }
 
-    private static IEnumerable<Finding> Leads(Inspection it)
+    // What leads, connector and fuse carry for long: the larger of course and climb.
+    private static (double MotorA, double BatteryA) LastingA(Inspection it)
     {
         var climb = it.Cases[LoadCaseName.Climb];
-        var motor = Math.Max(it.Result.Endurance.RmsMotorCurrentA, climb.MotorRmsCurrentA);
-        var battery = Math.Max(it.Result.Endurance.RmsBatteryCurrentA, climb.BatteryRmsCurrentA);
+        return (
+            Math.Max(it.Result.Endurance.RmsMotorCurrentA, climb.MotorRmsCurrentA),
+            Math.Max(it.Result.Endurance.RmsBatteryCurrentA, climb.BatteryRmsCurrentA)
+        );
+    }
+
+    private static IEnumerable<Finding> Leads(Inspection it)
+    {
+        var (motor, battery) = LastingA(it);
         yield return Make.Limit(
             WiringBatteryLead,
             "climb",
@@ -128,9 +136,7 @@ internal static class SupplyFindings
             yield break;
         }
 
-        var climb = it.Cases[LoadCaseName.Climb];
-        var motor = Math.Max(it.Result.Endurance.RmsMotorCurrentA, climb.MotorRmsCurrentA);
-        var battery = Math.Max(it.Result.Endurance.RmsBatteryCurrentA, climb.BatteryRmsCurrentA);
+        var (motor, battery) = LastingA(it);
         yield return Make.Limit(
             WiringFuseCarries,
             "climb",
@@ -149,8 +155,8 @@ internal static class SupplyFindings
             Unit.Ampere,
                 // Between what it surely carries and what may open it within a second it is in doubt.
                 punch <= Thresholds.FuseCarries * fuse
-                    ? 0.9 * punch / (Thresholds.FuseCarries * fuse)
-                : punch <= Thresholds.FuseMayOpen * fuse ? 0.95
+                    ? Thresholds.DoubtFrom * punch / (Thresholds.FuseCarries * fuse)
+                : punch <= Thresholds.FuseMayOpen * fuse ? Thresholds.InDoubt
                 : punch / (Thresholds.FuseMayOpen * fuse),
             it.Course.Judging.PunchS
         );
@@ -182,7 +188,7 @@ internal static class SupplyFindings
             wanted,
             Unit.Minute,
             double.IsNaN(run) ? double.NaN
-                : run < wanted ? 1.1
+                : run < wanted ? Thresholds.PastLimit
                 : 0,
             worst: Outcome.Doubtful,
             atLeast: true

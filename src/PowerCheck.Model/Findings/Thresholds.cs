@@ -6,6 +6,12 @@ public static class Thresholds
     /// <summary>Share of a limit from which on it is in doubt.</summary>
     public const double DoubtFrom = 0.9;
 
+    /// <summary>Closeness given to what is in doubt by a rule of its own, not by a margin: between doubt and limit.</summary>
+    public const double InDoubt = 0.95;
+
+    /// <summary>Closeness given to what is past a limit that has no scale of its own.</summary>
+    public const double PastLimit = 1.1;
+
     /// <summary>Torque reserve under which the climb fails.</summary>
     public const double ReserveFails = 1.0;
 

@@ -12,7 +12,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     public const double RunawayC = 400;
 
     /// <summary>A winding that hot drags everything past its limit at once; figures stay finite [°C].</summary>
-    private const double FarBeyondC = 1e6;
+    public const double FarBeyondC = 1e6;
 
     /// <summary>A drive is cut into no more pieces than this, however long it lasts.</summary>
     public const int MostPieces = 240;
