@@ -86,7 +86,7 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
     /// <param name="seconds">How long [s].</param>
     public double AfterC(MotorTemperature start, double seconds)
     {
-        var heat = HeatW(start.WindingC) + (0 * NetworkKnown);
+        var heat = HeatW(start.WindingC);
         if (!(heat > 0))
         {
             return double.IsNaN(heat) ? heat : start.WindingC;
