@@ -123,22 +123,28 @@ public readonly record struct Bus(
             0,
             source.OpenCircuitV - (source.ResistanceOhm * auxiliary.CurrentA)
         );
-        var share = motors * source.ResistanceOhm * (smoothed ? duty : 1) / loopOhm;
-        var bus = Upper(
-            1 + (share * duty),
-            steadyV + (share * counterV),
-            source.ResistanceOhm * auxiliary.PowerW
-        );
-        if (duty * bus <= counterV)
+        var carried = motors * (smoothed ? duty : 1);
+        var share = carried * source.ResistanceOhm / loopOhm;
+        var powerV2 = source.ResistanceOhm * auxiliary.PowerW;
+        var a = 1 + (share * duty);
+        var bus = Upper(a, steadyV + (share * counterV), powerV2);
+        var current = ((duty * bus) - counterV) / loopOhm;
+        if (current <= 0)
         {
             // The motor takes nothing, and does not hold the bus up either.
-            bus = Upper(1, steadyV, source.ResistanceOhm * auxiliary.PowerW);
+            a = 1;
+            bus = Upper(a, steadyV, powerV2);
+            current = 0;
         }
 
-        var current = Math.Max(0, ((duty * bus) - counterV) / loopOhm);
-        var others = auxiliary.CurrentA + (bus > 0 ? auxiliary.PowerW / bus : 0);
-        var battery = AtMost(source, others + (motors * duty * current));
-        return (new(bus, duty, battery, true, false), current);
+        // Where the auxiliaries ask for more than there is (no root), they get what the motors leave them.
+        var others =
+            powerV2 > a * bus * bus * (1 + 1e-9)
+                ? Math.Max(0, ((steadyV - bus) / source.ResistanceOhm) - (carried * current))
+            : auxiliary.PowerW > 0 ? auxiliary.PowerW / bus
+            : 0;
+        var battery = auxiliary.CurrentA + others + (motors * duty * current);
+        return (new(bus, duty, AtMost(source, battery), true, false), current);
     }
 
     // A source that cannot carry what is asked gives what it can, and no more.

@@ -81,32 +81,34 @@ public static class FullThrottleCases
             return Blind(rig, source, torqueNm);
         }
 
-        // With n motors on one source each sees n times its resistance; auxiliaries shift the open-circuit voltage.
-        var loop = rig.Motor.ResistanceOhm + rig.LoopOhm;
-        var n = rig.Vehicle.MotorCount;
-        var bus = source.OpenCircuitV;
-        var speed = 0.0;
-        for (var tries = 0; tries < 40; tries++)
-        {
-            var auxiliary = rig.Auxiliary.CurrentA + (rig.Auxiliary.PowerW / bus);
-            speed = Math.Max(
-                0,
-                rig.Motor.SpeedAt(
-                    source.OpenCircuitV - (source.ResistanceOhm * auxiliary),
-                    loop + (n * source.ResistanceOhm),
-                    torqueNm
-                )
-            );
-            var point = OperatingPoint.AtDuty(rig, source, 1, speed);
-            if (Math.Abs(point.Bus.BusV - bus) < 1e-12 * bus)
-            {
-                return point;
-            }
+        var speed = Speed(rig, source, torqueNm);
+        return OperatingPoint.AtDuty(rig, source, 1, speed);
+    }
 
-            bus = point.Bus.BusV;
+    // The current of a torque grows with speed, and speed with the bus: i = α + β·V. Put into
+    // V = E − Rs·(n·i + I_aux + P_aux/V), that is a quadratic; without a root, or too low, the motor stands.
+    private static double Speed(Rig rig, Source source, double torqueNm)
+    {
+        var motor = rig.Motor;
+        var loop = motor.ResistanceOhm + rig.LoopOhm;
+        var standing = (torqueNm / motor.TorqueConstantNmPerA) + motor.NoLoad.StandstillA;
+        var rise = motor.TorqueConstantNmPerA + (motor.NoLoad.SlopeAPerRadPerS * loop);
+        var beta = motor.NoLoad.SlopeAPerRadPerS / rise;
+        var alpha = standing - (beta * (motor.BrushDropV + (standing * loop)));
+        var motorsOhm = rig.Vehicle.MotorCount * source.ResistanceOhm;
+        var a = 1 + (motorsOhm * beta);
+        var b =
+            source.OpenCircuitV
+            - (source.ResistanceOhm * rig.Auxiliary.CurrentA)
+            - (motorsOhm * alpha);
+        var root = (b * b) - (4 * a * source.ResistanceOhm * rig.Auxiliary.PowerW);
+        if (root < 0 || b < 0)
+        {
+            return 0;
         }
 
-        return OperatingPoint.AtDuty(rig, source, 1, speed);
+        var bus = (b + Math.Sqrt(root)) / (2 * a);
+        return Math.Max(0, motor.SpeedAt(bus, loop, torqueNm));
     }
 
     // Fully on at the controller's limit: the torque that leaves the speed at which just that current flows.
