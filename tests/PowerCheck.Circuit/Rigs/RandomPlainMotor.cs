@@ -1,0 +1,101 @@
+namespace PowerCheck.Circuit.Rigs;
+
+/// <summary>Invented motors.</summary>
+internal static class RandomPlainMotor
+{
+    /// <summary>A motor that somebody might put into a rig of this mass.</summary>
+    public static PlainMotor Of(Dice dice, double vehicleKg)
+    {
+        var brushed = dice.Chance(0.45);
+        var outer = !brushed && dice.Chance(0.3);
+        var massG = dice.Between(90, 150) * Math.Clamp(Math.Sqrt(vehicleKg / 2.5), 0.7, 1.8);
+        var kv =
+            brushed ? dice.Scaled(650, 2600)
+            : outer ? dice.Scaled(700, 2400)
+            : dice.Scaled(1200, 4500);
+        var milliohm = ResistanceMilliohm(dice, brushed, outer, massG, kv);
+        return Warmth(dice, brushed, massG) with
+        {
+            Sensored = !brushed && dice.Chance(0.75),
+            OuterRotor = outer,
+            Neodymium = !brushed || dice.Chance(0.2),
+            KvRpmPerVolt = kv,
+            ResistanceMilliohm = milliohm,
+            ResistanceTemperatureC = dice.OneOf(20.0, 20, 25, 35),
+            InductanceMicrohenry = milliohm * dice.Scaled(0.3, 1.5),
+            BrushDropV = brushed ? dice.Between(0.1, 0.6) : 0,
+            NoLoadPoints = NoLoad(dice, brushed),
+            PolePairs = outer ? dice.Whole(5, 11) : dice.Whole(1, 3),
+        };
+    }
+
+    // A constant of the motor grows with its mass; the resistance goes with the square of torque constant over it.
+    private static double ResistanceMilliohm(
+        Dice dice,
+        bool brushed,
+        bool outer,
+        double massG,
+        double kv
+    )
+    {
+        var atKilogram =
+            brushed ? 0.06
+            : outer ? 0.2
+            : 0.1;
+        var motorConstant = atKilogram * Math.Pow(massG / 1000, 0.8) * dice.Scaled(0.75, 1.33);
+        var torqueConstant = 30 / (Math.PI * kv);
+        return 1000 * Math.Pow(torqueConstant / motorConstant, 2);
+    }
+
+    private static PlainNoLoadPoint[] NoLoad(Dice dice, bool brushed)
+    {
+        var first = new PlainNoLoadPoint(
+            dice.Between(4, 8),
+            brushed ? dice.Between(0.5, 1.6) : dice.Between(0.4, 2.5)
+        );
+        return dice.Chance(0.5)
+            ? [first]
+            :
+            [
+                first,
+                new(
+                    first.VoltageV * dice.Between(1.4, 2),
+                    first.CurrentA * dice.Between(1.05, 1.35)
+                ),
+            ];
+    }
+
+    private static PlainMotor Warmth(Dice dice, bool brushed, double massG)
+    {
+        var windingJPerK = massG * (brushed ? dice.Between(0.12, 0.18) : dice.Between(0.06, 0.1));
+        var diameterMm = 27 * Math.Cbrt(massG / 90) * dice.Between(0.95, 1.1);
+        return new()
+        {
+            Brushed = brushed,
+            Sensored = false,
+            OuterRotor = false,
+            Neodymium = false,
+            KvRpmPerVolt = double.NaN,
+            ResistanceMilliohm = double.NaN,
+            ResistanceTemperatureC = double.NaN,
+            InductanceMicrohenry = double.NaN,
+            BrushDropV = double.NaN,
+            NoLoadPoints = [],
+            NoLoadStandstillShare = dice.Between(0.3, 0.8),
+            PolePairs = 1,
+            MassG = massG,
+            CanDiameterMm = diameterMm,
+            CanLengthMm = diameterMm * dice.Between(1.2, 1.6),
+            InsulationC = dice.OneOf(105.0, 120, 130, 155, 180),
+            HotSpotAllowanceK = dice.Between(5, 15),
+            MagnetMaxC = dice.Between(110, 200),
+            MagnetCoefficientPerK = -dice.Between(0.0008, 0.0021),
+            LockedHeatFactor = dice.Between(1, 2.2),
+            WindingToCaseKPerW = (brushed ? 75 : 20) / windingJPerK * dice.Scaled(0.6, 1.6),
+            CaseToAmbientKPerW = 7 * Math.Pow(massG / 120, -0.7) * dice.Scaled(0.6, 1.6),
+            WindingJPerK = windingJPerK,
+            CaseJPerK = massG * dice.Between(0.25, 0.4),
+            CopperJPerK = windingJPerK * (brushed ? dice.Between(0.25, 0.45) : 1),
+        };
+    }
+}
