@@ -51,7 +51,7 @@ public sealed class FindingKindAnswer
     public required bool Judged { get; init; }
 
     /// <summary>The model version that first had it.</summary>
-    [Text(20, "1.0.0")]
+    [Text(20, "1.1.0")]
     public required string Since { get; init; }
 
     /// <summary>Keys of the sources it rests on.</summary>

@@ -69,24 +69,8 @@ public static class CaseHeat
     /// <param name="rig">The rig.</param>
     /// <param name="source">Pack and battery leads.</param>
     /// <param name="throttle">Duty, above 0 to 1.</param>
-    public static Func<double, double> ThrottleCurrent(Rig rig, Source source, double throttle)
-    {
-        var auxiliary = rig.Auxiliary;
-        var motor = rig.Motor;
-        var loop = rig.LoopOhm;
-        var motors = rig.Vehicle.MotorCount;
-        var smoothed = OperatingPoint.Smoothed(rig.Controller);
-        return windingC =>
-            Bus.AtDuty(
-                source,
-                auxiliary,
-                motors,
-                throttle,
-                motor.ResistanceAt(windingC) + loop,
-                motor.BrushDropV,
-                smoothed
-            ).MotorA;
-    }
+    public static Func<double, double> ThrottleCurrent(Rig rig, Source source, double throttle) =>
+        windingC => OperatingPoint.AtDuty(rig, source, throttle, 0, windingC).MotorA;
 
     /// <summary>Loss of a case over the controller's rated loss; at standstill with a brushless motor the rating is less.</summary>
     /// <param name="rig">The rig.</param>

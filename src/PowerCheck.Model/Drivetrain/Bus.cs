@@ -10,12 +10,14 @@ namespace PowerCheck.Model.Drivetrain;
 /// <param name="BusV">Voltage at the controllers' input [V].</param>
 /// <param name="Duty">Share of the time that the bridge is on, 0 to 1.</param>
 /// <param name="BatteryA">Mean battery current, auxiliaries included [A].</param>
+/// <param name="AuxiliaryA">What the auxiliaries draw of it at this bus voltage [A].</param>
 /// <param name="Reached">Whether the wanted motor voltage is reached.</param>
 /// <param name="PowerExceeded">Whether more power is asked than the source can deliver at any voltage.</param>
 public readonly record struct Bus(
     double BusV,
     double Duty,
     double BatteryA,
+    double AuxiliaryA,
     bool Reached,
     bool PowerExceeded
 )
@@ -44,62 +46,60 @@ public readonly record struct Bus(
     /// <param name="neededV">
     /// Voltage that the bridge must make for it [V]; 0 or less when the motor brakes, and nothing is taken for it.
     /// </param>
-    /// <param name="extraW">Further loss in each controller, fed from the bus [W].</param>
-    /// <param name="smoothed">Whether capacitors smooth the bus; else the pack carries the motor current while on.</param>
+    /// <param name="bridge">How the bridge switches.</param>
+    /// <param name="extraW">Loss of freewheeling, switching and ripple beside one motor [W], at the duty that comes out.</param>
     public static Bus Feeding(
         Source source,
         AuxiliaryLoad auxiliary,
         double motors,
         double motorA,
         double neededV,
-        double extraW = 0,
-        bool smoothed = true
+        Bridge bridge = default,
+        double extraW = 0
     )
     {
         if (double.IsNaN(neededV + source.OpenCircuitV + source.ResistanceOhm))
         {
-            return new(double.NaN, double.NaN, double.NaN, false, false);
+            return new(double.NaN, double.NaN, double.NaN, double.NaN, false, false);
         }
 
-        var steady = source with
-        {
-            OpenCircuitV = Math.Max(
-                0,
-                source.OpenCircuitV - (source.ResistanceOhm * auxiliary.CurrentA)
-            ),
-        };
+        var steady = Behind(source, auxiliary.CurrentA);
         var drives = neededV > 0 && motorA > 0;
         var motorsA = drives ? motors * motorA : 0;
-        var power = (drives ? motors * extraW : 0) + auxiliary.PowerW;
-        var bus =
-            smoothed || !drives
-                ? VoltageUnderPower(steady, power + (motorsA * Math.Max(0, neededV)))
-                : VoltageUnderPower(Behind(steady, motorsA), power);
+        var motorsW = drives ? motors * ((motorA * neededV) + extraW) : 0;
+        var bus = bridge.Unsmoothed
+            ? VoltageUnderPower(Behind(steady, motorsA), auxiliary.PowerW)
+            : VoltageUnderPower(steady, auxiliary.PowerW + motorsW);
         if (bus >= neededV && bus > 0)
         {
-            var duty = drives ? neededV / bus : 0;
-            var battery = auxiliary.CurrentA + (duty * motorsA) + (power / bus);
-            return new(bus, duty, battery, true, false);
+            var duty = drives ? bridge.DutyFor(neededV, bus) : 0;
+            var others = auxiliary.CurrentA + (auxiliary.PowerW / bus);
+            // The freewheel path's loss comes by the duty; the rest of the losses is drawn besides, unsmoothed from the cells.
+            var besidesW = motorsW - (motorsA * (neededV + (bridge.FreewheelV * (1 - duty))));
+            var carried = bridge.Unsmoothed
+                ? (duty * motorsA) + (besidesW / source.OpenCircuitV)
+                : motorsW / bus;
+            return new(bus, duty, others + carried, others, true, false);
         }
 
         var best = steady.OpenCircuitV / 2;
-        var open = VoltageUnderPower(Behind(steady, motorsA), power);
+        var open = VoltageUnderPower(Behind(steady, motorsA), auxiliary.PowerW);
         open = open > best ? open : best;
+        var drawn = (steady.OpenCircuitV - open) / source.ResistanceOhm;
         return new(
             open,
             drives ? 1 : 0,
-            AtMost(
-                source,
-                auxiliary.CurrentA + ((steady.OpenCircuitV - open) / source.ResistanceOhm)
-            ),
+            AtMost(source, auxiliary.CurrentA + drawn),
+            auxiliary.CurrentA + Math.Max(0, drawn - motorsA),
             false,
-            power + (motorsA * neededV) > steady.MaxPowerW
+            auxiliary.PowerW + motorsW > steady.MaxPowerW
         );
     }
 
     /// <summary>
     /// The bus while the bridge of each motor stays at a duty, and the current that then flows:
-    /// i = (D·V − counter)/R with V = E − Rs·(n·D·i + I_aux + P_aux/V), or n·i instead of n·D·i where nothing smooths.
+    /// i = (D·V − (1 − D)·V_f − counter)/R with V = E − Rs·(n·D·i + I_aux + P_aux/V), or n·i instead of n·D·i where nothing
+    /// smooths.
     /// </summary>
     /// <param name="source">The source.</param>
     /// <param name="auxiliary">What else draws from the bus.</param>
@@ -107,7 +107,8 @@ public readonly record struct Bus(
     /// <param name="duty">Duty, above 0 to 1.</param>
     /// <param name="loopOhm">Resistance of one motor loop, motor included [Ω].</param>
     /// <param name="counterV">Back-EMF and brush drop [V].</param>
-    /// <param name="smoothed">Whether capacitors smooth the bus; else the pack carries the motor current while on.</param>
+    /// <param name="bridge">How the bridge switches.</param>
+    /// <param name="rippleW">Heat of the ripple beside one motor [W].</param>
     /// <returns>Bus and motor current [A], 0 when the counter voltage is not overcome.</returns>
     public static (Bus Bus, double MotorA) AtDuty(
         Source source,
@@ -116,19 +117,20 @@ public readonly record struct Bus(
         double duty,
         double loopOhm,
         double counterV,
-        bool smoothed = true
+        Bridge bridge = default,
+        double rippleW = 0
     )
     {
-        var steadyV = Math.Max(
-            0,
-            source.OpenCircuitV - (source.ResistanceOhm * auxiliary.CurrentA)
-        );
-        var carried = motors * (smoothed ? duty : 1);
+        var steadyV = Behind(source, auxiliary.CurrentA).OpenCircuitV;
+        var against = counterV + ((1 - duty) * bridge.FreewheelV);
+        var drawn = motors * (duty + (duty < 1 ? bridge.EdgeShare : 0));
+        var carried = bridge.Unsmoothed ? motors : drawn;
         var share = carried * source.ResistanceOhm / loopOhm;
-        var powerV2 = source.ResistanceOhm * auxiliary.PowerW;
+        var powerW = auxiliary.PowerW + (bridge.Unsmoothed ? 0 : motors * rippleW);
+        var powerV2 = source.ResistanceOhm * powerW;
         var a = 1 + (share * duty);
-        var bus = Upper(a, steadyV + (share * counterV), powerV2);
-        var current = ((duty * bus) - counterV) / loopOhm;
+        var bus = Upper(a, steadyV + (share * against), powerV2);
+        var current = ((duty * bus) - against) / loopOhm;
         if (current <= 0)
         {
             // The motor takes nothing, and does not hold the bus up either.
@@ -143,8 +145,14 @@ public readonly record struct Bus(
                 ? Math.Max(0, ((steadyV - bus) / source.ResistanceOhm) - (carried * current))
             : auxiliary.PowerW > 0 ? auxiliary.PowerW / bus
             : 0;
-        var battery = auxiliary.CurrentA + others + (motors * duty * current);
-        return (new(bus, duty, AtMost(source, battery), true, false), current);
+        others += auxiliary.CurrentA;
+        var switchedW = duty < 1 ? bridge.EdgeShare * current * bus : 0;
+        var besides =
+            rippleW + switchedW is var lostW && lostW > 0
+                ? motors * lostW / (bridge.Unsmoothed ? source.OpenCircuitV : bus)
+                : 0;
+        var battery = others + besides + (motors * duty * current);
+        return (new(bus, duty, AtMost(source, battery), others, true, false), current);
     }
 
     // A source that cannot carry what is asked gives what it can, and no more.

@@ -79,12 +79,12 @@ public static class CaseFigures
     public static double BatteryRmsA(Rig rig, OperatingPoint point)
     {
         var duty = point.Bus.Duty;
-        if (OperatingPoint.Smoothed(rig.Controller) || duty is <= 0 or >= 1)
+        if (!Bridge.Of(rig.Controller).Unsmoothed || duty is <= 0 or >= 1)
         {
             return point.Bus.BatteryA;
         }
 
-        var others = point.Bus.BatteryA - (rig.Vehicle.MotorCount * duty * point.MotorA);
+        var others = point.Bus.AuxiliaryA;
         var on = (rig.Vehicle.MotorCount * point.MotorA) + others;
         var ripple = rig.Vehicle.MotorCount * rig.Vehicle.MotorCount * point.RippleA2;
         return Math.Sqrt((duty * ((on * on) + ripple)) + ((1 - duty) * others * others));

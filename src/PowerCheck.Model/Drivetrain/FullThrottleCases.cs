@@ -144,7 +144,7 @@ public static class FullThrottleCases
             0,
             double.NaN,
             double.NaN,
-            new(bus, 1, battery, true, false),
+            new(bus, 1, battery, double.NaN, true, false),
             current * current * rig.Controller.OnResistanceOhm
         );
     }

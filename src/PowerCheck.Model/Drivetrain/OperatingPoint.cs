@@ -1,5 +1,3 @@
-using PowerCheck.Model.Controllers;
-
 namespace PowerCheck.Model.Drivetrain;
 
 /// <summary>Motor, controller and bus at one current and speed (M3).</summary>
@@ -42,25 +40,26 @@ public readonly record struct OperatingPoint(
         var backEmf = motor.TorqueConstantAt(magnetC) * speedRadPerS;
         var motorV = (motorA * resistance) + backEmf + (motorA > 0 ? motor.BrushDropV : 0);
         var needed = motorV + (motorA * rig.LoopOhm);
-        var extra = 0.0;
+        var bridge = Bridge.Of(rig.Controller);
+        var loss = BridgeLoss.None;
         Bus bus;
+        BridgeLoss last;
         var tries = 0;
-        double last;
-        // Diode and switching losses depend on the duty, which they change a little: a quick contraction.
+        // The losses depend on the duty, which they change a little: a quick contraction.
         do
         {
+            last = loss;
             bus = Bus.Feeding(
                 source,
                 rig.Auxiliary,
                 rig.Vehicle.MotorCount,
                 motorA,
                 needed,
-                extra,
-                Smoothed(rig.Controller)
+                bridge,
+                last.DrawnW
             );
-            last = extra;
-            extra = ExtraW(rig.Controller, motorA, bus);
-        } while (Math.Abs(extra - last) > 1e-12 * (1 + extra) && ++tries < 40);
+            loss = BridgeLoss.Of(rig, bridge, source, bus, motorA, resistance);
+        } while (bus.Reached && !loss.Near(last) && ++tries < 40);
 
         if (!bus.Reached)
         {
@@ -69,11 +68,11 @@ public readonly record struct OperatingPoint(
 
         return new(
             motorA,
-            RippleOf(rig, bus, resistance),
+            loss.RippleA2,
             motorV,
             speedRadPerS,
             bus,
-            (motorA * motorA * rig.Controller.OnResistanceOhm) + extra
+            (motorA * motorA * rig.Controller.OnResistanceOhm) + loss.ControllerW
         );
     }
 
@@ -92,63 +91,35 @@ public readonly record struct OperatingPoint(
     )
     {
         var resistance = rig.Motor.ResistanceAt(windingC);
-        var (bus, current) = Bus.AtDuty(
-            source,
-            rig.Auxiliary,
-            rig.Vehicle.MotorCount,
-            duty,
-            resistance + rig.LoopOhm,
-            rig.Motor.CounterVoltage(speedRadPerS),
-            Smoothed(rig.Controller)
-        );
+        var bridge = Bridge.Of(rig.Controller);
+        var loss = BridgeLoss.None;
+        (Bus Bus, double MotorA) at;
+        BridgeLoss last;
+        var tries = 0;
+        do
+        {
+            last = loss;
+            at = Bus.AtDuty(
+                source,
+                rig.Auxiliary,
+                rig.Vehicle.MotorCount,
+                duty,
+                resistance + rig.LoopOhm,
+                rig.Motor.CounterVoltage(speedRadPerS),
+                bridge,
+                last.RippleW
+            );
+            loss = BridgeLoss.Of(rig, bridge, source, at.Bus, at.MotorA, resistance);
+        } while (loss.RippleA2 > 0 && !loss.Near(last) && ++tries < 40);
+
+        var (bus, current) = at;
         return new(
             current,
-            RippleOf(rig, bus, resistance),
-            (duty * bus.BusV) - (current * rig.LoopOhm),
+            loss.RippleA2,
+            (duty * bus.BusV) - ((1 - duty) * bridge.FreewheelV) - (current * rig.LoopOhm),
             speedRadPerS,
             bus,
-            (current * current * rig.Controller.OnResistanceOhm)
-                + ExtraW(rig.Controller, current, bus)
+            (current * current * rig.Controller.OnResistanceOhm) + loss.ControllerW
         );
     }
-
-    /// <summary>
-    /// Losses of a controller beyond its switches' resistance [W]: 0.8 V·i·(1 − D) of a freewheel diode, and ½·V·i·t·f of
-    /// switching. Source: slva.
-    /// </summary>
-    /// <param name="controller">The controller.</param>
-    /// <param name="motorA">Motor current [A].</param>
-    /// <param name="bus">The bus.</param>
-    public static double ExtraW(Controller controller, double motorA, Bus bus)
-    {
-        var diode =
-            controller.Freewheel == Freewheel.Diode
-                ? Controller.DiodeDropV * Math.Abs(motorA) * (1 - bus.Duty)
-                : 0;
-        var edges =
-            bus.Duty < 1
-                ? 0.5
-                    * bus.BusV
-                    * Math.Abs(motorA)
-                    * controller.EdgeTimeS
-                    * controller.PwmFrequencyHz
-                : 0;
-        return diode + edges;
-    }
-
-    /// <summary>Whether a controller's capacitors smooth the bus: from 4 kHz of switching on, assumed.</summary>
-    /// <param name="controller">The controller.</param>
-    public static bool Smoothed(Controller controller) =>
-        controller.PwmFrequencyHz >= Ripple.UnsmoothedBelowHz;
-
-    private static double RippleOf(Rig rig, Bus bus, double resistance) =>
-        rig.Controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz || bus.Duty is <= 0 or >= 1
-            ? 0
-            : Ripple.MeanSquare(
-                bus.BusV,
-                bus.Duty,
-                resistance + rig.LoopOhm,
-                rig.Motor.InductanceH,
-                rig.Controller.PwmFrequencyHz
-            );
 }

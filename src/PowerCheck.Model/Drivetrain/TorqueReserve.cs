@@ -27,7 +27,7 @@ public readonly record struct TorqueReserve(double Ratio, double CurrentA, Obsta
             1,
             loop,
             motor.CounterVoltage(load.SpeedRadPerS),
-            OperatingPoint.Smoothed(rig.Controller)
+            Bridge.Of(rig.Controller)
         );
         var ceiling = rig.Controller.CeilingA;
         var current = fullA > ceiling ? ceiling : fullA;

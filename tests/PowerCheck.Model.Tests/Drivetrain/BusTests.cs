@@ -23,7 +23,7 @@ public sealed class BusTests
                 (circuit, motorA, neededV, extraW) =>
                 {
                     var (source, auxiliary, n) = circuit;
-                    var bus = Bus.Feeding(source, auxiliary, n, motorA, neededV, extraW);
+                    var bus = Bus.Feeding(source, auxiliary, n, motorA, neededV, extraW: extraW);
                     if (!bus.Reached)
                     {
                         return;
@@ -140,9 +140,9 @@ public sealed class BusTests
     public void A_braking_motor_takes_nothing_from_the_battery()
     {
         var auxiliary = new AuxiliaryLoad(0.1, 0);
-        var braking = Bus.Feeding(new(11.1, 0.02), auxiliary, 1, -5, 3, 2);
+        var braking = Bus.Feeding(new(11.1, 0.02), auxiliary, 1, -5, 3, extraW: 2);
         Assert.Equal((0, 0.1), (braking.Duty, braking.BatteryA));
-        Assert.Equal(braking, Bus.Feeding(new(11.1, 0.02), auxiliary, 1, 5, -0.5, 2));
+        Assert.Equal(braking, Bus.Feeding(new(11.1, 0.02), auxiliary, 1, 5, -0.5, extraW: 2));
     }
 
     [Fact]

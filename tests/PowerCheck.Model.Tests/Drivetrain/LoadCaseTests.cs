@@ -283,7 +283,7 @@ public sealed class LoadCaseTests
         var rig = SampleRig.Of(Controlled(c => c with { PwmFrequencyHz = 2000 }));
         var climb = SteadyCases.Climb(rig);
         var i = climb.MotorCurrentA;
-        var others = climb.BatteryCurrentA - (climb.DutyRatio * i);
+        var others = rig.Auxiliary.CurrentA + (rig.Auxiliary.PowerW / climb.BusVoltageV);
         var on = i + others;
         var ripple = (climb.MotorRmsCurrentA * climb.MotorRmsCurrentA) - (i * i);
         Assert.Equal(

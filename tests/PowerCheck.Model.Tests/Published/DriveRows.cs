@@ -32,8 +32,8 @@ internal static class DriveRows
                             .RatedHeatW
                     )
                 ),
-            ["OperatingPoint.ExtraW"] = check => Of(("heatW", Extra(check, Freewheel.Synchronous))),
-            ["OperatingPoint.ExtraW/diode"] = check => Of(("heatW", Extra(check, Freewheel.Diode))),
+            ["Bridge.LossW"] = check => Of(("heatW", Extra(check, Freewheel.Synchronous))),
+            ["Bridge.LossW/diode"] = check => Of(("heatW", Extra(check, Freewheel.Diode))),
             ["ReceiverSupply.HeatW"] = Receiver,
         };
 
@@ -77,19 +77,22 @@ internal static class DriveRows
     }
 
     private static double Extra(PublishedCheck check, Freewheel freewheel) =>
-        OperatingPoint.ExtraW(
-            Parts.Controller(
-                new()
-                {
-                    ContinuousCurrentA = 60,
-                    Freewheel = freewheel,
-                    EdgeTimeS = check.Number("edgeTimeNs", 0) * 1e-9,
-                    PwmFrequencyHz = check.Number("pwmFrequencyHz", 16_000),
-                }
-            ),
-            check.Number("motorA"),
-            new(check.Number("busV"), check.Number("duty"), double.NaN, true, false)
-        );
+        Bridge
+            .Of(
+                Parts.Controller(
+                    new()
+                    {
+                        ContinuousCurrentA = 60,
+                        Freewheel = freewheel,
+                        EdgeTimeS = check.Number("edgeTimeNs", 0) * 1e-9,
+                        PwmFrequencyHz = check.Number("pwmFrequencyHz", 16_000),
+                    }
+                )
+            )
+            .LossW(
+                check.Number("motorA"),
+                new(check.Number("busV"), check.Number("duty"), 0, 0, true, false)
+            );
 
     private static IReadOnlyDictionary<string, double> Receiver(PublishedCheck check)
     {

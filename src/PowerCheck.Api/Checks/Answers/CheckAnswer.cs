@@ -56,6 +56,6 @@ public sealed class CheckAnswer
 public sealed class ModelAnswer
 {
     /// <summary>Raised whenever the same request could get another figure or verdict.</summary>
-    [Text(20, "1.0.0")]
+    [Text(20, "1.1.0")]
     public required string Version { get; init; }
 }
