@@ -27,88 +27,95 @@ internal static class HeatRows
                     (
                         "runaway",
                         double.IsInfinity(
-                            Warmth(check)
-                                .Settled(Drive.Current(check.Number("currentA"), 0))
-                                .WindingC
+                            Warmth(check).Settled(Drive.Current(check.Si("current"), 0)).WindingC
                         )
                             ? 1
                             : 0
                     )
                 ),
             ["MotorWarmth.Settled/throttle"] = Throttle,
-            ["MotorCan.SurfaceM2"] = check =>
-                Of(
-                    (
-                        "surfaceM2",
-                        new MotorCan(
-                            1,
-                            check.Number("diameterMm") / 1000,
-                            check.Number("lengthMm") / 1000
-                        ).SurfaceM2
-                    )
-                ),
         };
 
-    private static MotorHeat Heat(PublishedCheck check) =>
-        Parts.Heat(
-            check.Number("windingJPerK", 10),
-            check.Number("caseJPerK", 100),
-            check.Number("windingToCaseKPerW"),
-            check.Number("caseToAmbientKPerW"),
-            spinInWinding: check.Has("windingW"),
-            limitC: check.Number("limitC", 120)
+    private static MotorHeat Heat(PublishedCheck check)
+    {
+        var (inner, outer) = (check.Si("windingToCase"), check.Si("caseToAmbient"));
+        return Parts.Heat(
+            Capacity(check, "winding", inner, 10),
+            Capacity(check, "case", outer, 100),
+            inner,
+            outer,
+            spinInWinding: check.Has("windingLoss"),
+            limitC: check.Si("limit", 120)
         );
+    }
+
+    // A data sheet gives a node's time constant over its own resistance.
+    private static double Capacity(
+        PublishedCheck check,
+        string node,
+        double resistance,
+        double otherwise
+    ) =>
+        check.Has(node + "TimeConstant")
+            ? check.Si(node + "TimeConstant") / resistance
+            : check.Si(node + "Heat", otherwise);
 
     private static MotorWarmth Warmth(PublishedCheck check) =>
         new(
-            Parts.Motor(resistanceOhm: check.Number("resistanceOhm", 1), heat: Heat(check)),
-            check.Number("ambientC", 25)
+            Parts.Motor(resistanceOhm: check.Si("resistance", 1), heat: Heat(check)),
+            check.Si("ambient", 25)
         );
 
     // Where the model's coefficient has the document's value, less where the document has it.
     private static double Shift(PublishedCheck check)
     {
-        if (!check.Has("coefficientPerK"))
+        if (!check.Has("coefficient"))
         {
             return 0;
         }
 
         const double Alpha = Copper.TemperatureCoefficientPerK;
-        var model = 20 + ((Alpha / check.Number("coefficientPerK")) - 1) / Alpha;
-        return model - check.Number("referenceC", check.Number("ambientC", 20));
+        var model = 20 + ((Alpha / check.Si("coefficient")) - 1) / Alpha;
+        return model - check.Si("reference", check.Si("ambient", 20));
     }
+
+    private static double AtTwenty(PublishedCheck check, double copperW) =>
+        copperW / Copper.Growth(check.Si("reference", 20) + Shift(check));
 
     private static TwoNode Network(PublishedCheck check, double copperW)
     {
         var shift = Shift(check);
-        var at20 = copperW / Copper.Growth(check.Number("referenceC", 20) + shift);
         return new(
             Heat(check),
-            check.Number("resistanceOhm", 1),
-            check.Has("currentA") ? Math.Pow(check.Number("currentA"), 2) : at20,
-            check.Number("caseW", check.Number("windingW", 0)),
-            check.Number("ambientC") + shift
+            check.Si("resistance", 1),
+            check.Has("current") ? Math.Pow(check.Si("current"), 2) : AtTwenty(check, copperW),
+            check.Si("caseLoss", check.Si("windingLoss", 0)),
+            check.Si("ambient") + shift
         );
     }
 
     private static IReadOnlyDictionary<string, double> Settled(PublishedCheck check)
     {
-        var settled = Network(check, check.Number("copperW", 0)).Settled;
+        var settled = Network(check, check.Si("copperLoss", 0)).Settled;
         var shift = Shift(check);
         return Of(
-            ("windingC", settled.WindingC - shift),
-            ("caseC", settled.CaseC - shift),
-            ("riseK", settled.WindingC - shift - check.Number("ambientC"))
+            ("winding", settled.WindingC - shift),
+            ("case", settled.CaseC - shift),
+            ("rise", settled.WindingC - shift - check.Si("ambient")),
+            (
+                "copperLoss",
+                AtTwenty(check, check.Si("copperLoss", 0)) * Copper.Growth(settled.WindingC)
+            )
         );
     }
 
     private static IReadOnlyDictionary<string, double> Over(PublishedCheck check)
     {
         var shift = Shift(check);
-        var start = check.Number("startC");
-        var x = new MotorTemperature(start + shift, check.Number("caseStartC", start) + shift);
-        var pieces = check.Has("cycle") ? check.Pieces("cycle") : [(0.0, check.Number("seconds"))];
-        var left = check.Number("seconds");
+        var start = check.Si("start");
+        var x = new MotorTemperature(start + shift, check.Si("caseStart", start) + shift);
+        var pieces = check.Has("cycle") ? check.Pieces("cycle") : [(0.0, check.Si("time"))];
+        var left = check.Si("time");
         for (var n = 0; left > 1e-9; n++)
         {
             var (copperW, seconds) = pieces[n % pieces.Length];
@@ -116,7 +123,7 @@ internal static class HeatRows
             left -= seconds;
         }
 
-        return Of(("windingC", x.WindingC - shift), ("caseC", x.CaseC - shift));
+        return Of(("winding", x.WindingC - shift), ("case", x.CaseC - shift));
     }
 
     // The fast one from the determinant of the map, which is e^((λ₁ + λ₂)·t).
@@ -125,17 +132,17 @@ internal static class HeatRows
         var network = new TwoNode(Heat(check), 1, 0, 0, 0);
         var map = network.Over(10);
         var both = Math.Log((map.F11 * map.F22) - (map.F12 * map.F21)) / 10;
-        return Of(("slowS", -1 / network.Slow), ("fastS", -1 / (both - network.Slow)));
+        return Of(("slow", -1 / network.Slow), ("fast", -1 / (both - network.Slow)));
     }
 
     private static IReadOnlyDictionary<string, double> Runaway(PublishedCheck check)
     {
         var warmth = Warmth(check);
         var current = warmth.RunawayA;
-        var reference = check.Number("referenceC", 20) + Shift(check);
+        var reference = check.Si("reference", 20) + Shift(check);
         return Of(
-            ("currentA", current),
-            ("copperW", current * current * warmth.Motor.ResistanceAt(reference))
+            ("current", current),
+            ("copperLoss", current * current * warmth.Motor.ResistanceAt(reference))
         );
     }
 
@@ -144,22 +151,22 @@ internal static class HeatRows
         var warmth = Warmth(check);
         var current = warmth.ContinuousA;
         return Of(
-            ("currentA", current),
-            ("lossW", current * current * warmth.Motor.ResistanceAt(check.Number("limitC")))
+            ("current", current),
+            ("loss", current * current * warmth.Motor.ResistanceAt(check.Si("limit")))
         );
     }
 
     private static IReadOnlyDictionary<string, double> Throttle(PublishedCheck check)
     {
         var shift = Shift(check);
-        var ambient = check.Number("ambientC") + shift;
+        var ambient = check.Si("ambient") + shift;
         var motor = Parts.Motor(
-            resistanceOhm: Copper.AtReference(check.Number("resistanceOhm"), ambient),
+            resistanceOhm: Copper.AtReference(check.Si("resistance"), ambient),
             heat: Heat(check)
         );
         double Current(double windingC) =>
             Bus.AtDuty(
-                new Source(check.Number("voltageV"), 0),
+                new Source(check.Si("voltage"), 0),
                 Parts.Nothing,
                 1,
                 1,
@@ -170,9 +177,9 @@ internal static class HeatRows
             .Settled(Drive.Throttle(Current, 0, 1))
             .WindingC;
         return Of(
-            ("riseK", settled - ambient),
-            ("currentA", Current(settled)),
-            ("resistanceOhm", motor.ResistanceAt(settled))
+            ("rise", settled - ambient),
+            ("current", Current(settled)),
+            ("resistance", motor.ResistanceAt(settled))
         );
     }
 }

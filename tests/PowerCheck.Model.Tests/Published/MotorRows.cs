@@ -3,7 +3,6 @@ using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Motors;
 using PowerCheck.Model.Tests.Rigs;
-using PowerCheck.Model.Units;
 using static PowerCheck.Model.Tests.Published.PublishedFunctions;
 
 namespace PowerCheck.Model.Tests.Published;
@@ -15,113 +14,120 @@ internal static class MotorRows
         new Dictionary<string, Answer>(StringComparer.Ordinal)
         {
             ["MotorDefaults.Complete"] = Constant,
+            ["MotorDefaults.Complete/inductance"] = Inductance,
+            ["MotorDefaults.Complete/resistance"] = FromMass,
             ["Motor.SpeedConstantRadPerSPerV"] = check =>
-                Of(
-                    (
-                        "kvRpmPerVolt",
-                        Unit.RpmPerVolt.FromSi(Machine(check).SpeedConstantRadPerSPerV)
-                    )
-                ),
-            ["Bus.AtDuty"] = check => Of(("stallCurrentA", StallA(check))),
+                Of(("kv", Machine(check).SpeedConstantRadPerSPerV)),
+            ["Motor.CounterVoltage"] = check =>
+                Of(("counter", Machine(check).CounterVoltage(check.Si("speed")))),
+            ["Bus.AtDuty"] = check => Of(("stallCurrent", StallA(check))),
             ["Motor.TorqueOf"] = check =>
-                check.Has("currentA")
-                    ? Of(("torqueNm", Machine(check).TorqueOf(check.Number("currentA"), 0)))
-                    : Of(("stallTorqueNm", Machine(check).TorqueOf(StallA(check), 0))),
+                check.Has("current")
+                    ? Of(("torque", Machine(check).TorqueOf(check.Si("current"), 0)))
+                    : Of(("stallTorque", Machine(check).TorqueOf(StallA(check), 0))),
             ["MotorDefaults.NoLoadSpeed"] = check =>
                 Of(
                     (
-                        "speedRpm",
-                        Unit.Rpm.FromSi(
-                            MotorDefaults.NoLoadSpeed(
-                                check.Number("voltageV"),
-                                check.Number("noLoadCurrentA"),
-                                Kt(check),
-                                check.Number("resistanceOhm"),
-                                0
-                            )
+                        "speed",
+                        MotorDefaults.NoLoadSpeed(
+                            check.Si("voltage"),
+                            check.Si("noLoadCurrent"),
+                            Kt(check),
+                            Resistance(check),
+                            0
                         )
                     )
                 ),
             ["Motor.CurrentFor"] = check =>
-                Of(("currentA", Machine(check).CurrentFor(check.Number("torqueNm"), 0))),
+                Of(("current", Machine(check).CurrentFor(check.Si("torque"), 0))),
             ["Motor.SpeedAt"] = Loaded,
             ["Motor.SpeedAt/gradient"] = Gradient,
             ["Motor.CurrentFor/best"] = Best,
             ["Motor.SpinHeatW/balance"] = Balance,
         };
 
+    // From KV or volts by speed through the defaults, as a rig's motor is made.
     private static double Kt(PublishedCheck check) =>
-        check.Has("torqueConstantNmPerA") ? check.Number("torqueConstantNmPerA")
-        : check.Has("backEmfVPerKrpm")
-            ? Complete(1 / Unit.Rpm.ToSi(1 / (check.Number("backEmfVPerKrpm") / 1000)))
-        : Complete(1 / Unit.RpmPerVolt.ToSi(check.Number("kvRpmPerVolt")));
+        check.Has("torqueConstant") ? check.Si("torqueConstant")
+        : check.Has("fieldConstant") ? check.Si("fieldConstant") * check.Si("fieldCurrent")
+        : check.Has("backEmf") ? Complete(1 / check.Si("backEmf"))
+        : Complete(check.Si("kv"));
 
-    // Through the defaults, as a rig's motor is made.
-    private static double Complete(double ktNmPerA) =>
-        MotorDefaults
-            .Complete(
-                new MotorLabel { SpeedConstantRadPerSPerV = 1 / ktNmPerA },
-                11.1,
-                false,
-                new Ledger()
-            )
-            .TorqueConstantNmPerA;
+    private static double Complete(double kv) =>
+        Filled(new() { SpeedConstantRadPerSPerV = kv }).TorqueConstantNmPerA;
+
+    private static Motor Filled(MotorLabel label, bool slowSwitching = false) =>
+        MotorDefaults.Complete(label, 11.1, slowSwitching, new Ledger());
+
+    // A book's phase is half of what is between two terminals.
+    private static double Resistance(PublishedCheck check) =>
+        check.Has("phaseResistance") ? 2 * check.Si("phaseResistance") : check.Si("resistance", 1);
 
     private static Motor Machine(PublishedCheck check) =>
-        Parts.Motor(Kt(check), check.Number("resistanceOhm", 1), check.Number("noLoadCurrentA", 0));
+        Parts.Motor(Kt(check), Resistance(check), check.Si("noLoadCurrent", 0));
 
     private static IReadOnlyDictionary<string, double> Constant(PublishedCheck check)
     {
         var kt = Kt(check);
-        return Of(
-            ("torqueConstantNmPerA", kt),
-            ("kvBackRpmPerVolt", Unit.RpmPerVolt.FromSi(Parts.Motor(kt).SpeedConstantRadPerSPerV))
-        );
+        return Of(("torqueConstant", kt), ("kvBack", Parts.Motor(kt).SpeedConstantRadPerSPerV));
     }
+
+    private static IReadOnlyDictionary<string, double> Inductance(PublishedCheck check)
+    {
+        var motor = Filled(
+            new() { SpeedConstantRadPerSPerV = 100, ResistanceOhm = check.Si("resistance") },
+            slowSwitching: true
+        );
+        return Of(("timeConstant", motor.InductanceH / motor.ResistanceOhm));
+    }
+
+    private static IReadOnlyDictionary<string, double> FromMass(PublishedCheck check) =>
+        Of(
+            (
+                "resistance",
+                Filled(
+                    new()
+                    {
+                        Kind = Enum.Parse<MotorKind>(check.Word("kind"), ignoreCase: true),
+                        SpeedConstantRadPerSPerV = check.Si("kv"),
+                        MassKg = check.Si("mass"),
+                    }
+                ).ResistanceOhm
+            )
+        );
 
     private static double StallA(PublishedCheck check) =>
         Bus.AtDuty(
-            new Source(check.Number("voltageV"), 0),
+            new Source(check.Si("voltage"), 0),
             Parts.Nothing,
             1,
             1,
-            check.Number("resistanceOhm"),
-            check.Number("counterV", 0)
+            Resistance(check),
+            check.Si("counter", 0)
         ).MotorA;
 
     private static IReadOnlyDictionary<string, double> Loaded(PublishedCheck check)
     {
-        var (volt, torque) = (check.Number("voltageV"), check.Number("torqueNm"));
-        var speed = Machine(check).SpeedAt(volt, check.Number("resistanceOhm"), torque);
+        var (volt, torque) = (check.Si("voltage"), check.Si("torque"));
+        var speed = Machine(check).SpeedAt(volt, Resistance(check), torque);
         var output = torque * speed;
         return Of(
-            ("speedRpm", Unit.Rpm.FromSi(speed)),
-            ("outputW", output),
-            ("efficiency", output / (volt * check.Number("drawnA", double.NaN)))
+            ("speed", speed),
+            ("output", output),
+            ("efficiency", output / (volt * check.Si("drawn", double.NaN)))
         );
     }
 
     private static IReadOnlyDictionary<string, double> Gradient(PublishedCheck check)
     {
-        var (motor, volt, r) = (
-            Machine(check),
-            check.Number("voltageV"),
-            check.Number("resistanceOhm")
-        );
+        var (motor, volt, r) = (Machine(check), check.Si("voltage"), Resistance(check));
         var lost = motor.SpeedAt(volt, r, 0) - motor.SpeedAt(volt, r, 1);
-        return Of(
-            ("gradientRpmPerMilliNm", Unit.Rpm.FromSi(lost) / 1000),
-            ("timeConstantMs", check.Number("inertiaGramCm2", 0) * 1e-7 * lost * 1000)
-        );
+        return Of(("gradient", lost), ("timeConstant", check.Si("inertia", 0) * lost));
     }
 
     private static IReadOnlyDictionary<string, double> Best(PublishedCheck check)
     {
-        var (motor, volt, r) = (
-            Machine(check),
-            check.Number("voltageV"),
-            check.Number("resistanceOhm")
-        );
+        var (motor, volt, r) = (Machine(check), check.Si("voltage"), Resistance(check));
         double Efficiency(double torque) =>
             torque * motor.SpeedAt(volt, r, torque) / (volt * motor.CurrentFor(torque, 0));
         var best = FindMinimum.OfScalarFunctionConstrained(
@@ -130,41 +136,33 @@ internal static class MotorRows
             motor.TorqueOf(volt / r, 0),
             1e-9
         );
-        return Of(
-            ("bestEfficiency", Efficiency(best)),
-            ("bestCurrentA", motor.CurrentFor(best, 0))
-        );
+        return Of(("bestEfficiency", Efficiency(best)), ("bestCurrent", motor.CurrentFor(best, 0)));
     }
 
-    // Iron, stray and friction loss together are the no-load current's.
+    // Iron, stray and friction loss together are the no-load current's, at the document's inner voltage.
     private static IReadOnlyDictionary<string, double> Balance(PublishedCheck check)
     {
         var (volt, current, r, brush) = (
-            check.Number("voltageV"),
-            check.Number("currentA"),
-            check.Number("resistanceOhm"),
-            check.Number("brushDropV")
+            check.Si("voltage"),
+            check.Si("current"),
+            check.Si("resistance"),
+            check.Si("brushDrop")
         );
-        var inner = volt - (current * r) - brush;
-        var spin = check.Number("coreW") + check.Number("strayW") + check.Number("frictionW");
-        var motor = Parts.Motor(
-            inner / Unit.Rpm.ToSi(check.Number("speedRpm")),
-            r,
-            spin / inner,
-            brushV: brush
-        );
+        var spin = check.Si("core") + check.Si("stray") + check.Si("friction");
+        var motor = Parts.Motor(Kt(check), r, spin / (volt - (current * r) - brush), brushV: brush);
         var torque = motor.TorqueOf(current, 0);
         var speed = motor.SpeedAt(volt, r, torque);
         var output = torque * speed;
+        var copper = current * current * motor.ResistanceAt(20);
         return Of(
-            ("speedRpm", Unit.Rpm.FromSi(speed)),
-            ("torqueNm", torque),
-            ("outputW", output),
+            ("copper", copper),
+            ("brush", current * motor.BrushDropV),
+            ("inner", motor.CounterVoltage(speed) - motor.BrushDropV),
+            ("speed", speed),
+            ("torque", torque),
+            ("output", output),
             ("efficiency", output / (volt * current)),
-            (
-                "inputW",
-                output + (current * current * r) + (brush * current) + motor.SpinHeatW(speed)
-            )
+            ("input", output + copper + (brush * current) + motor.SpinHeatW(speed))
         );
     }
 }

@@ -3,7 +3,7 @@ namespace PowerCheck.Model.Tests.Published;
 /// <summary>What a row's function answers, by the names of the row's expected figures.</summary>
 internal delegate IReadOnlyDictionary<string, double> Answer(PublishedCheck check);
 
-/// <summary>The model's functions, fed with a row's inputs in the document's own units.</summary>
+/// <summary>The model's functions, fed with a row's inputs in SI; answers in SI.</summary>
 internal static class PublishedFunctions
 {
     public static IReadOnlyDictionary<string, Answer> All { get; } =
@@ -16,6 +16,7 @@ internal static class PublishedFunctions
             BatteryRows.All,
             LeadRows.All,
             RoadRows.All,
+            DefaultRows.All,
         }
             .SelectMany(rows => rows)
             .ToDictionary(row => row.Key, row => row.Value, StringComparer.Ordinal);

@@ -1,6 +1,5 @@
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Tests.Rigs;
-using PowerCheck.Model.Units;
 using PowerCheck.Model.Vehicles;
 using static PowerCheck.Model.Tests.Published.PublishedFunctions;
 
@@ -15,63 +14,46 @@ internal static class RoadRows
             ["GearMesh.CenterDistanceM"] = check =>
                 Of(
                     (
-                        "centerMm",
-                        1000
-                            * GearMesh.CenterDistanceM(
-                                check.Has("moduleMm")
-                                    ? check.Number("moduleMm") / 1000
-                                    : 0.0254 / check.Number("diametralPitch"),
-                                check.Number("pinionTeeth"),
-                                check.Number("spurTeeth")
-                            )
+                        "center",
+                        GearMesh.CenterDistanceM(
+                            check.Has("module")
+                                ? check.Si("module")
+                                : 1 / check.Si("diametralPitch"),
+                            check.Si("pinionTeeth"),
+                            check.Si("spurTeeth")
+                        )
                     )
                 ),
             ["Gearing.Ratio"] = check =>
-                Of(
-                    (
-                        "ratio",
-                        Gearing.Ratio(check.Number("pinionTeeth"), check.Number("spurTeeth"), 1, 1)
-                    )
-                ),
+                Of(("ratio", Gearing.Ratio(check.Si("pinionTeeth"), check.Si("spurTeeth"), 1, 1))),
             ["GearMesh.PitchMismatch"] = check =>
-                Of(
-                    (
-                        "mismatch",
-                        new GearMesh(
-                            14,
-                            60,
-                            check.Number("pinionModuleMm") / 1000,
-                            check.Number("spurModuleMm") / 1000,
-                            double.NaN,
-                            double.NaN,
-                            double.NaN
-                        ).PitchMismatch
-                    )
-                ),
+                Of(("mismatch", Mismatch(check, check.Si("pinionPitch")))),
+            // The pitch that runs with a module: by how much a pitch of one a metre is off.
+            ["GearMesh.PitchMismatch/pitch"] = check => Of(("pitch", 1 + Mismatch(check, 1))),
             ["Gearing.Chain"] = check => Of(("efficiency", Gearing.Chain(check.List("stages")))),
             ["Road.GradeForceN"] = Grade,
             ["Road.SlipSlopeRad"] = check =>
-                Of(
-                    (
-                        "slopeDegrees",
-                        Unit.Degree.FromSi(Road.SlipSlopeRad(check.Number("friction"), 1))
-                    )
-                ),
+                Of(("slope", Road.SlipSlopeRad(check.Si("friction"), 1))),
             ["WheelLoad.Creep"] = Creep,
         };
+
+    private static double Mismatch(PublishedCheck check, double pinionPitchPerM) =>
+        new GearMesh(
+            14,
+            60,
+            1 / pinionPitchPerM,
+            check.Si("spurModule"),
+            double.NaN,
+            double.NaN,
+            double.NaN
+        ).PitchMismatch;
 
     // Rolling resistance of coefficient 1 is m·g·cos, so that the quotient is the tangent.
     private static IReadOnlyDictionary<string, double> Grade(PublishedCheck check)
     {
-        var (mass, slope) = (
-            check.Number("massKg"),
-            Unit.Degree.ToSi(check.Number("slopeDegrees"))
-        );
+        var (mass, slope) = (check.Si("mass"), check.Si("slope"));
         var force = Road.GradeForceN(mass, slope);
-        return Of(
-            ("forceN", force),
-            ("gradePercent", 100 * force / Road.RollingForceN(mass, slope, 1))
-        );
+        return Of(("force", force), ("grade", force / Road.RollingForceN(mass, slope, 1)));
     }
 
     private static IReadOnlyDictionary<string, double> Creep(PublishedCheck check)
@@ -81,12 +63,12 @@ internal static class RoadRows
         {
             Vehicle = sample.Vehicle with
             {
-                MassKg = check.Number("massKg"),
-                TireDiameterM = 2 * check.Number("radiusMm") / 1000,
+                MassKg = check.Si("mass"),
+                TireDiameterM = 2 * check.Si("radius"),
             },
-            Road = sample.Road with { RollingResistance = check.Number("rollingResistance") },
+            Road = sample.Road with { RollingResistance = check.Si("rollingResistance") },
         };
-        var load = WheelLoad.Creep(rig, 40, Unit.Degree.ToSi(check.Number("slopeDegrees")), 0.3);
-        return Of(("wheelNm", load.WheelNm), ("forceN", load.WheelNm / rig.Vehicle.RadiusM));
+        var load = WheelLoad.Creep(rig, 40, check.Si("slope"), 0.3);
+        return Of(("wheel", load.WheelNm), ("force", load.WheelNm / rig.Vehicle.RadiusM));
     }
 }
