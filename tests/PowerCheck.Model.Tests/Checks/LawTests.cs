@@ -12,6 +12,7 @@ public sealed class LawTests
     private static readonly Gen<int> Numbers = Gen.Int[1, 1_000_000];
 
     [Fact]
+    [Trait("speed", "slow")]
     public void A_heavier_rig_never_climbs_with_less_current() =>
         Gen.Select(Numbers, Gen.Double[1, 3])
             .Sample(
@@ -61,6 +62,7 @@ public sealed class LawTests
         });
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Teeth_or_their_ratio_give_the_same_figures() =>
         Numbers.Sample(
             number =>
@@ -84,6 +86,7 @@ public sealed class LawTests
         );
 
     [Fact]
+    [Trait("speed", "slow")]
     public void The_order_of_accessories_and_of_motor_kinds_is_of_no_account() =>
         Numbers.Sample(
             number =>
@@ -110,6 +113,7 @@ public sealed class LawTests
         );
 
     [Fact]
+    [Trait("speed", "slow")]
     public void A_segment_in_two_halves_gives_the_temperatures_of_the_whole() =>
         Numbers.Sample(
             number =>
@@ -143,6 +147,7 @@ public sealed class LawTests
         );
 
     [Fact]
+    [Trait("speed", "slow")]
     public void The_same_rig_gets_the_same_answer() =>
         Numbers.Sample(
             number =>
@@ -159,6 +164,7 @@ public sealed class LawTests
         );
 
     [Fact]
+    [Trait("speed", "slow")]
     public void A_warmer_day_never_cools_a_motor() =>
         Numbers.Sample(
             number =>

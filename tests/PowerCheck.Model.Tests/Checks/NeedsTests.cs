@@ -8,6 +8,7 @@ namespace PowerCheck.Model.Tests.Checks;
 public sealed class NeedsTests
 {
     [Theory]
+    [Trait("speed", "slow")]
     [InlineData(91906)]
     [InlineData(842234)]
     [InlineData(40707)]

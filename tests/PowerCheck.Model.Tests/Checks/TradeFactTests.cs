@@ -71,6 +71,7 @@ public sealed class TradeFactTests
         };
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Such_a_rig_is_never_unsuitable_and_its_class_label_only_cautions() =>
         Rest.Sample(
             label =>
@@ -89,6 +90,7 @@ public sealed class TradeFactTests
         );
 
     [Fact]
+    [Trait("speed", "slow")]
     public void The_class_label_changes_no_other_finding() =>
         Rest.Sample(
             label =>

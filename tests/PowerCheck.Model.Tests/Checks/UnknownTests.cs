@@ -51,6 +51,7 @@ public sealed class UnknownTests
             .Aggregate(RandomRig.Of(number), (label, drop) => drop.Drop(label));
 
     [Fact]
+    [Trait("speed", "slow")]
     public void A_figure_or_limit_that_is_not_known_never_holds_fails_or_doubts() =>
         Trials.Sample(
             trial =>
@@ -80,6 +81,7 @@ public sealed class UnknownTests
         );
 
     [Fact]
+    [Trait("speed", "slow")]
     public void A_rig_with_an_open_limit_is_never_suitable_or_limited() =>
         Trials.Sample(
             trial =>
@@ -102,6 +104,7 @@ public sealed class UnknownTests
         );
 
     [Theory]
+    [Trait("speed", "slow")]
     [InlineData("controller.continuousCurrentA")]
     [InlineData("motor.massG")]
     [InlineData("battery.capacityMah")]
@@ -173,6 +176,7 @@ public sealed class UnknownTests
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Knowing_less_never_makes_a_limit_hold_that_fails_when_all_is_known() =>
         Compare((less, all) => !(less == Outcome.Holds && all == Outcome.Fails));
 

@@ -12,6 +12,7 @@ public sealed class VerdictMixTests(ITestOutputHelper output)
     private const int Rigs = 300;
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Each_verdict_is_given_to_at_least_a_tenth()
     {
         var results = Enumerable

@@ -41,6 +41,7 @@ public sealed class CourseTests
         };
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Run_time_is_what_a_step_by_step_discharge_gives()
     {
         var (rig, _, segments, lap) = Driven(Labelled(peukert: 1));
@@ -79,6 +80,7 @@ public sealed class CourseTests
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void A_high_cut_off_ends_the_run_where_the_bus_just_falls_under_it()
     {
         var (rig, _, _, lap) = Driven(Labelled(peukert: 1, cutoff: 3.7));

@@ -18,6 +18,7 @@ public sealed class EnergyTests
         Balance(name, static rig => rig);
 
     [Theory]
+    [Trait("speed", "slow")]
     [MemberData(nameof(Names))]
     public void Two_motors_with_a_controller_each_share_the_work_and_both_heat(LoadCaseName name) =>
         Balance(name, static rig => rig with { Vehicle = rig.Vehicle with { MotorCount = 2 } });

@@ -91,6 +91,7 @@ public sealed class JudgementTests
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void The_verdict_of_random_rigs_follows_from_their_findings()
     {
         foreach (var result in Enumerable.Range(1, 200).Select(n => Check.Run(RandomRig.Of(n))))
@@ -109,6 +110,7 @@ public sealed class JudgementTests
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Outcome_and_margin_of_random_rigs_agree()
     {
         var findings = Enumerable

@@ -10,6 +10,7 @@ namespace PowerCheck.Model.Tests.Findings;
 public sealed partial class MessageTests
 {
     [Fact]
+    [Trait("speed", "slow")]
     public void Every_figure_of_a_message_is_a_member_of_its_finding()
     {
         var wrong = Enumerable
@@ -33,6 +34,7 @@ public sealed partial class MessageTests
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void Every_message_is_a_sentence_in_plain_words()
     {
         var messages = Enumerable

@@ -23,6 +23,7 @@ public sealed class LapWarmthTests
         );
 
     [Theory]
+    [Trait("speed", "slow")]
     [InlineData(0, 1e-3)]
     [InlineData(-0.0011, 0.1)]
     [InlineData(-0.002, 0.2)]

@@ -65,6 +65,7 @@ public sealed class TwoNodeTests
         );
 
     [Fact]
+    [Trait("speed", "slow")]
     public void After_any_time_it_is_where_Runge_Kutta_gets_it() =>
         Gen.Select(Settings, Gen.Double[0.1, 300], Gen.Double[-10, 150], Gen.Double[-10, 100])
             .Sample(
@@ -185,6 +186,7 @@ public sealed class TwoNodeTests
     }
 
     [Fact]
+    [Trait("speed", "slow")]
     public void A_crossing_is_the_first_and_lies_on_the_limit() =>
         Gen.Select(Settings, Gen.Double[30, 200], Gen.Double[0, 1])
             .Sample(
@@ -214,6 +216,7 @@ public sealed class TwoNodeTests
             );
 
     [Fact]
+    [Trait("speed", "slow")]
     public void The_peak_is_the_highest_of_the_way() =>
         Gen.Select(Settings, Gen.Double[20, 150], Gen.Double[20, 150], Gen.Double[0, 1])
             .Sample(
