@@ -36,15 +36,9 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
             return Drive.Rest;
         }
 
-        // The friction of the motor is already taken off the torque, so that the current is q/kt.
-        var friction = motor.TorqueConstantNmPerA * motor.NoLoad.StandstillA;
-        var drive = Drive.Torque(torque - friction, 0);
         return rig.Controller.Hold == HoldMode.Active
-            ? drive with
-            {
-                Uneven = motor.Heat.LockedHeatFactor,
-            }
-            : drive;
+            ? Drive.Holding(torque, motor.Heat.LockedHeatFactor)
+            : Drive.Holding(torque);
     }
 
     /// <summary>What the pack gives in this segment at a charge.</summary>

@@ -8,7 +8,7 @@ namespace PowerCheck.Model.Thermal;
 /// grows resistive; a held current is what a controller limits to.
 /// </remarks>
 /// <param name="Follows">What the current follows.</param>
-/// <param name="ShaftNm">Shaft torque [N·m], where the current follows it.</param>
+/// <param name="ShaftNm">Shaft or holding torque [N·m], where the current follows it.</param>
 /// <param name="HeldA">Motor current [A], where it is held.</param>
 /// <param name="ByWindingA">Motor current from the winding's temperature [A from °C], where the throttle is held.</param>
 /// <param name="SpeedRadPerS">Speed [rad/s].</param>
@@ -34,6 +34,12 @@ public sealed record Drive(
     public static Drive Torque(double shaftNm, double speedRadPerS, double rippleA2 = 0) =>
         new(DriveKind.Torque, shaftNm, double.NaN, null, speedRadPerS, rippleA2, 1);
 
+    /// <summary>A torque held at standstill or nearly so; the motor's friction is already taken off it.</summary>
+    /// <param name="holdingNm">Torque [N·m].</param>
+    /// <param name="uneven">Unevenness of the heat.</param>
+    public static Drive Holding(double holdingNm, double uneven = 1) =>
+        new(DriveKind.Holding, holdingNm, double.NaN, null, 0, 0, uneven);
+
     /// <summary>A held current.</summary>
     /// <param name="currentA">Motor current [A].</param>
     /// <param name="speedRadPerS">Speed [rad/s].</param>
@@ -57,7 +63,7 @@ public sealed record Drive(
     public double LongestPieceS =>
         Follows switch
         {
-            DriveKind.Torque => 10,
+            DriveKind.Torque or DriveKind.Holding => 10,
             DriveKind.Throttle => 1,
             _ => double.PositiveInfinity,
         };
@@ -70,6 +76,7 @@ public sealed record Drive(
         Follows switch
         {
             DriveKind.Torque => motor.CurrentFor(ShaftNm, SpeedRadPerS, magnetC),
+            DriveKind.Holding => ShaftNm / motor.TorqueConstantAt(magnetC),
             DriveKind.Throttle => ByWindingA!(windingC),
             _ => HeldA,
         };
@@ -96,6 +103,9 @@ public enum DriveKind
 {
     /// <summary>The torque asked for.</summary>
     Torque,
+
+    /// <summary>A torque held against the slope, friction taken off.</summary>
+    Holding,
 
     /// <summary>Nothing: it is held.</summary>
     Current,
