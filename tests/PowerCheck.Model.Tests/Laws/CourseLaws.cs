@@ -1,0 +1,82 @@
+using PowerCheck.Model.Checks;
+using PowerCheck.Model.Courses;
+using PowerCheck.Model.Tests.Rigs;
+using PowerCheck.Model.Thermal;
+
+namespace PowerCheck.Model.Tests.Laws;
+
+/// <summary>How a lap is written down is of no account: only what is driven for how long.</summary>
+[Trait("speed", "slow")]
+public sealed class CourseLaws
+{
+    [Fact]
+    public void A_course_cut_in_two_halves_gives_the_temperatures_of_the_whole() =>
+        Law.Holds(
+            100,
+            0.2,
+            label =>
+            {
+                var whole = label with { Course = AnyCourse.Of(label) };
+                var a = SampleRig.Inspect(whole).Result.Temperatures;
+                // A held throttle follows the winding in steps; near runaway every step counts many times over.
+                if (
+                    whole.Course.Segments.Any(s => s.Kind == SegmentKind.Jammed)
+                    || !(a.MotorWinding.PeakC < 155)
+                )
+                {
+                    return null;
+                }
+
+                var b = SampleRig.Inspect(Halved(whole)).Result.Temperatures;
+                return Motor(a, b, 0.1)
+                    + Near("end", a.MotorWinding.CourseEndC, b.MotorWinding.CourseEndC, 0.1)
+                    // Both run at each segment's mean winding temperature, which halves follow more closely.
+                    + Near("controller", a.Controller.PeakC, b.Controller.PeakC, 0.5)
+                    + Near("pack", a.Battery.PeakC, b.Battery.PeakC, 0.5);
+            }
+        );
+
+    [Fact]
+    public void A_lap_written_down_twice_is_two_laps() =>
+        Law.Holds(
+            100,
+            1,
+            label =>
+            {
+                var once = label with { Course = AnyCourse.Of(label) };
+                var lap = once.Course.Segments;
+                var twice = once with { Course = once.Course with { Segments = [.. lap, .. lap] } };
+                var (a, b) = (
+                    SampleRig.Inspect(once).Result.Temperatures,
+                    SampleRig.Inspect(twice).Result.Temperatures
+                );
+                // The repeating lap is found by rounds that close in the more slowly the nearer runaway is.
+                var kelvin = a.MotorWinding.PeakC < 155 ? 1e-4 : 0.2;
+                return Motor(a, b, kelvin)
+                    + Near("controller", a.Controller.PeakC, b.Controller.PeakC, kelvin)
+                    + Near("pack", a.Battery.PeakC, b.Battery.PeakC, kelvin);
+            }
+        );
+
+    private static RigLabel Halved(RigLabel whole) =>
+        whole with
+        {
+            Course = whole.Course with
+            {
+                Segments =
+                [
+                    .. whole.Course.Segments.SelectMany(s =>
+                        Enumerable.Repeat(s with { DurationS = s.DurationS / 2 }, 2)
+                    ),
+                ],
+            },
+        };
+
+    private static string Motor(TemperatureReport a, TemperatureReport b, double kelvin) =>
+        Near("winding", a.MotorWinding.PeakC, b.MotorWinding.PeakC, kelvin)
+        + Near("magnet", a.MotorMagnet.PeakC, b.MotorMagnet.PeakC, kelvin)
+        + Near("case", a.MotorCase.PeakC, b.MotorCase.PeakC, kelvin);
+
+    private static string Near(string what, double a, double b, double kelvin) =>
+        a.Equals(b) || Math.Abs(a - b) <= kelvin ? "" : $"{what}: {a:R} and {b:R} °C; ";
+}
