@@ -12,9 +12,7 @@ namespace PowerCheck.Model.Tests.Specs;
 /// <summary>The model document names everything that the code names; each test fails with the missing words.</summary>
 public sealed class ModelDocumentTests
 {
-    private static readonly string Text = File.ReadAllText(
-        Path.Combine(Root(AppContext.BaseDirectory), "specs", "model.md")
-    );
+    private static string Text => ModelDocument.Text;
 
     private static readonly HashSet<string> Words = [.. WordsInBackticks(Text)];
 
@@ -115,16 +113,6 @@ public sealed class ModelDocumentTests
 
     private static IEnumerable<string> Missing(IEnumerable<string> words) =>
         words.Where(word => !Words.Contains(word));
-
-    private static string Root(string folder) =>
-        File.Exists(Path.Combine(folder, "PowerCheck.sln"))
-            ? folder
-            : Root(
-                Path.GetDirectoryName(folder)
-                    ?? throw new InvalidOperationException(
-                        "The tests run outside of the repository."
-                    )
-            );
 
     /// <summary>What the document sets in backticks, outside of code blocks.</summary>
     private static IEnumerable<string> WordsInBackticks(string text) =>

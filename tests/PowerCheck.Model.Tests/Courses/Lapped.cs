@@ -1,0 +1,36 @@
+using PowerCheck.Model.Checks;
+using PowerCheck.Model.Courses;
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Thermal;
+
+namespace PowerCheck.Model.Tests.Courses;
+
+/// <summary>A rig on its lap that repeats itself, as the course runs it.</summary>
+internal sealed record Lapped(
+    Rig Rig,
+    Course Course,
+    SegmentLoad[] Segments,
+    MotorWarmth Warmth,
+    LapWarmth Periodic,
+    LapLoad Lap
+)
+{
+    public static Lapped Of(RigLabel label)
+    {
+        var (rig, course, _) = RigCompletion.Of(label);
+        var segments = course.Segments.Select(s => SegmentLoad.Of(rig, s)).ToArray();
+        var warmth = new MotorWarmth(rig.Motor, rig.Road.AmbientC);
+        var periodic = LapWarmth.Periodic(
+            warmth,
+            [.. segments.Select(s => (s.Drive, s.Segment.DurationS))]
+        );
+        return new(
+            rig,
+            course,
+            segments,
+            warmth,
+            periodic,
+            new LapLoad(rig, segments, warmth, periodic)
+        );
+    }
+}

@@ -1,0 +1,246 @@
+using PowerCheck.Model.Courses;
+using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Findings;
+using PowerCheck.Model.Tests.Rigs;
+using PowerCheck.Model.Thermal;
+
+namespace PowerCheck.Model.Tests.Courses;
+
+/// <summary>How warm each part gets, put together from the parts' own functions (M6, M7, M8).</summary>
+public sealed class NodeTests
+{
+    private static readonly LoadCaseName[] Turning =
+    [
+        LoadCaseName.Level,
+        LoadCaseName.Climb,
+        LoadCaseName.Hold,
+        LoadCaseName.Slip,
+        LoadCaseName.Punch,
+        LoadCaseName.Top,
+    ];
+
+    private static Inspection Inspect(
+        double? wantedS = null,
+        double continuousA = 40,
+        double packC = 25,
+        double? capacityAh = 3
+    ) =>
+        SampleRig.Inspect(
+            SampleRig.Brushless with
+            {
+                Controller = SampleRig.Brushless.Controller with
+                {
+                    ContinuousCurrentA = continuousA,
+                },
+                Battery = SampleRig.Brushless.Battery with
+                {
+                    TemperatureC = packC,
+                    CapacityCoulomb = capacityAh * 3600,
+                },
+                Course = new() { WantedS = wantedS },
+            }
+        );
+
+    [Fact]
+    public void Magnet_and_case_are_told_for_turning_cases_and_the_rest_for_all()
+    {
+        var warm = Inspect().Result.Temperatures;
+
+        Assert.Equal(Enum.GetValues<LoadCaseName>(), warm.MotorWinding.Cases.Select(c => c.Case));
+        Assert.Equal(Turning, warm.MotorMagnet.Cases.Select(c => c.Case));
+        Assert.Equal(Turning, warm.MotorCase.Cases.Select(c => c.Case));
+        Assert.Equal(Enum.GetValues<LoadCaseName>(), warm.Controller.Cases.Select(c => c.Case));
+        Assert.Equal(Enum.GetValues<LoadCaseName>(), warm.Battery.Cases.Select(c => c.Case));
+        Assert.Equal(60, warm.MotorCase.LimitC);
+    }
+
+    [Fact]
+    public void A_turning_case_is_judged_after_its_seconds_from_where_the_course_left_the_motor()
+    {
+        var it = Inspect(wantedS: 600);
+        var warmth = new MotorWarmth(it.Rig.Motor, 25);
+        var end = new MotorTemperature(
+            it.Result.Temperatures.MotorWinding.CourseEndC,
+            it.Result.Temperatures.MotorCase.CourseEndC
+        );
+        var drive = CaseHeat.Turning(it.Rig, it.Cases[LoadCaseName.Climb])!;
+        var after = warmth.After(drive, end, 60);
+        CaseTemperature Climb(NodeReport node) =>
+            node.Cases.Single(c => c.Case == LoadCaseName.Climb);
+        var winding = Climb(it.Result.Temperatures.MotorWinding);
+        var magnet = Climb(it.Result.Temperatures.MotorMagnet);
+
+        Assert.Equal((60, after.WindingC), (winding.JudgedS, winding.JudgedC));
+        Assert.Equal((after.WindingC + after.CaseC) / 2, magnet.JudgedC, 1e-9);
+        Assert.Equal(after.CaseC, Climb(it.Result.Temperatures.MotorCase).JudgedC, 1e-9);
+        Assert.Equal(warmth.Settled(drive).WindingC, winding.SettledC);
+        Assert.Equal(
+            warmth.TimesToLimits(drive, warmth.Cold, warmth.Settled(drive)),
+            (winding.FromColdS, magnet.FromColdS)
+        );
+        Assert.Equal(
+            warmth.TimesToLimits(drive, end, warmth.Settled(drive)),
+            (winding.FromWarmS, magnet.FromWarmS)
+        );
+    }
+
+    [Fact]
+    public void Level_is_judged_settled_and_top_and_stall_not_at_all()
+    {
+        var winding = Inspect().Result.Temperatures.MotorWinding.Cases;
+        var level = winding.Single(c => c.Case == LoadCaseName.Level);
+
+        Assert.Equal(double.PositiveInfinity, level.JudgedS);
+        Assert.Equal(level.SettledC, level.JudgedC);
+        Assert.All(
+            winding.Where(c => c.Case is LoadCaseName.Top or LoadCaseName.Stall),
+            c => Assert.True(double.IsNaN(c.JudgedS) && double.IsNaN(c.JudgedC))
+        );
+    }
+
+    [Fact]
+    public void A_jam_is_judged_after_two_seconds_of_a_locked_winding()
+    {
+        var it = Inspect(wantedS: 600);
+        var locked = CaseHeat.Locked(
+            it.Rig,
+            it.Cases[LoadCaseName.Jam],
+            new MotorWarmth(it.Rig.Motor, 25)
+        );
+        var end = new MotorTemperature(
+            it.Result.Temperatures.MotorWinding.CourseEndC,
+            it.Result.Temperatures.MotorCase.CourseEndC
+        );
+        var jam = it.Result.Temperatures.MotorWinding.Cases.Single(c => c.Case == LoadCaseName.Jam);
+
+        Assert.Equal((2, locked.AfterC(end, 2)), (jam.JudgedS, jam.JudgedC));
+        Assert.Equal(locked.TimeToLimit(end), jam.FromWarmS);
+        Assert.Equal(locked.TimeToLimit(MotorTemperature.At(25)), jam.FromColdS);
+        Assert.True(jam.FromWarmS < jam.FromColdS);
+    }
+
+    [Theory]
+    [InlineData(60.0)]
+    [InlineData(300.0)]
+    [InlineData(1e7)]
+    public void A_pack_warms_over_the_wanted_time_or_until_it_is_empty(double wantedS)
+    {
+        var it = Inspect(wantedS);
+        var battery = it.Result.Temperatures.Battery;
+        var pack = new PackWarmth(it.Rig.Battery, 25);
+        var rms = it.Result.Endurance.RmsBatteryCurrentA;
+        var heat = rms * rms * it.Rig.Battery.LastingResistanceOhm;
+        var end = pack.AfterC(25, heat, Math.Min(wantedS, it.Result.Endurance.RunTimeS));
+
+        Assert.Equal((end, end), (battery.CourseEndC, battery.PeakC));
+        Assert.Equal(pack.TimeToLimit(25, heat), battery.CourseTimeToLimitS);
+        var climb = battery.Cases.Single(c => c.Case == LoadCaseName.Climb);
+        Assert.Equal(
+            new(
+                LoadCaseName.Climb,
+                pack.SettledC(it.Cases[LoadCaseName.Climb].BatteryHeatW),
+                pack.TimeToLimit(25, it.Cases[LoadCaseName.Climb].BatteryHeatW),
+                pack.TimeToLimit(end, it.Cases[LoadCaseName.Climb].BatteryHeatW),
+                60,
+                pack.AfterC(end, it.Cases[LoadCaseName.Climb].BatteryHeatW, 60)
+            ),
+            climb
+        );
+    }
+
+    [Fact]
+    public void A_pack_that_starts_warm_is_warmest_at_the_start()
+    {
+        var battery = Inspect(packC: 55).Result.Temperatures.Battery;
+
+        Assert.Equal(55, battery.PeakC);
+        Assert.True(battery.CourseEndC < 55);
+    }
+
+    [Fact]
+    public void A_pack_of_unknown_capacity_has_no_end_and_no_peak()
+    {
+        var battery = Inspect(capacityAh: null).Result.Temperatures.Battery;
+
+        Assert.True(double.IsNaN(battery.CourseEndC) && double.IsNaN(battery.PeakC));
+    }
+
+    [Theory]
+    [InlineData(5.0)]
+    [InlineData(6.0)]
+    [InlineData(7.0)]
+    [InlineData(40.0)]
+    public void A_controllers_limit_is_passed_within_a_lap_of_the_time_that_walking_tells(
+        double continuousA
+    )
+    {
+        var it = Inspect(wantedS: 150, continuousA);
+        var node = it.Result.Temperatures.Controller;
+        var lapped = Lapped.Of(
+            SampleRig.Brushless with
+            {
+                Controller = SampleRig.Brushless.Controller with
+                {
+                    ContinuousCurrentA = continuousA,
+                },
+            }
+        );
+        var half = lapped.Lap.At(0.5);
+        double level = 0,
+            passed = double.PositiveInfinity,
+            atEnd = 0;
+        for (var t = 0; t < 6000; t++)
+        {
+            atEnd = t == 120 ? level : atEnd;
+            var n = (t % 60) switch
+            {
+                < 24 => 0,
+                < 44 => 1,
+                < 50 => 2,
+                _ => 3,
+            };
+            var load = half.Segments[n].MemoryW / it.Rig.Controller.RatedHeatW;
+            level = load + ((level - load) * Math.Exp(-1 / it.Rig.Controller.ThermalTimeConstantS));
+            passed = level > 1 && double.IsInfinity(passed) ? t + 1 : passed;
+        }
+
+        Assert.Equal(double.IsInfinity(passed), double.IsInfinity(node.CourseTimeToLimitS));
+        if (double.IsFinite(passed))
+        {
+            Assert.InRange(node.CourseTimeToLimitS, Math.Max(60, passed - 60), passed + 60);
+            Assert.Equal(0, node.CourseTimeToLimitS % 60);
+        }
+    }
+
+    [Fact]
+    public void A_controller_ends_the_course_at_its_level_after_so_many_laps()
+    {
+        var it = Inspect(wantedS: 120);
+        var lapped = Lapped.Of(SampleRig.Brushless);
+        var warmth = ControllerWarmth.Over(it.Rig, lapped.Segments, 60, lapped.Lap.At(0.5));
+        var node = it.Result.Temperatures.Controller;
+
+        Assert.Equal(warmth.TemperatureC(warmth.LevelAtEnd(2)), node.CourseEndC, 1e-9);
+        Assert.Equal(warmth.TemperatureC(warmth.PeakLevel), node.PeakC, 1e-9);
+        var k = CaseHeat.ControllerLoad(it.Rig, it.Cases[LoadCaseName.Climb]);
+        Assert.Equal(
+            new(
+                LoadCaseName.Climb,
+                25 + (75 * k),
+                warmth.Memory.TimeToLimit(0, k),
+                warmth.Memory.TimeToLimit(warmth.LevelAtEnd(2), k),
+                60,
+                25 + (75 * warmth.Memory.After(warmth.LevelAtEnd(2), k, 60))
+            ),
+            node.Cases.Single(c => c.Case == LoadCaseName.Climb)
+        );
+        Assert.Equal(warmth.StartLevel, warmth.LevelAtEnd(double.NaN));
+    }
+
+    [Fact]
+    public void The_run_is_as_long_as_wanted_or_as_the_pack_lasts()
+    {
+        Assert.Equal(120, Inspect(wantedS: 120).Result.RunS);
+        Assert.Equal(Inspect().Result.Endurance.RunTimeS, Inspect().Result.RunS);
+    }
+}
