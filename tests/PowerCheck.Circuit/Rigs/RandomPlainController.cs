@@ -27,7 +27,10 @@ internal static class RandomPlainController
             ContinuousCurrentA = continuousA,
             BurstCurrentA = burstA,
             BurstSeconds = dice.Between(1, 15),
-            CurrentLimitA = small || dice.Chance(0.35) ? burstA * dice.Between(0.7, 1) : null,
+            CurrentLimitA =
+                small ? dice.Scaled(3, 14) * Math.Clamp(vehicle.MassKg / 4, 0.6, 1.5)
+                : dice.Chance(0.35) ? burstA * dice.Between(0.5, 1)
+                : null,
             OnResistanceMilliohm = 90 / continuousA * dice.Scaled(0.5, 2),
             HotResistanceFactor = dice.Between(1.1, 1.6),
             DiodeFreewheel = dice.Chance(motor.Brushed ? 0.4 : 0.1),

@@ -8,7 +8,7 @@ internal static class RandomPlainMotor
     {
         var brushed = dice.Chance(0.45);
         var outer = !brushed && dice.Chance(0.3);
-        var massG = dice.Between(90, 150) * Math.Clamp(Math.Sqrt(vehicleKg / 2.5), 0.7, 1.8);
+        var massG = dice.Between(100, 170) * Math.Clamp(Math.Sqrt(vehicleKg / 2.5), 0.7, 1.8);
         var kv =
             brushed ? dice.Scaled(650, 2600)
             : outer ? dice.Scaled(700, 2400)
@@ -24,7 +24,7 @@ internal static class RandomPlainMotor
             ResistanceTemperatureC = dice.OneOf(20.0, 20, 25, 35),
             InductanceMicrohenry = milliohm * dice.Scaled(0.3, 1.5),
             BrushDropV = brushed ? dice.Between(0.1, 0.6) : 0,
-            NoLoadPoints = NoLoad(dice, brushed),
+            NoLoadPoints = NoLoad(dice, milliohm),
             PolePairs = outer ? dice.Whole(5, 11) : dice.Whole(1, 3),
         };
     }
@@ -47,21 +47,21 @@ internal static class RandomPlainMotor
         return 1000 * Math.Pow(torqueConstant / motorConstant, 2);
     }
 
-    private static PlainNoLoadPoint[] NoLoad(Dice dice, bool brushed)
+    // A few per cent of what the motor would draw locked, and a little more at a higher voltage.
+    private static PlainNoLoadPoint[] NoLoad(Dice dice, double milliohm)
     {
+        var voltageV = dice.Between(4, 8);
+        var lockedA = voltageV / (milliohm / 1000);
         var first = new PlainNoLoadPoint(
-            dice.Between(4, 8),
-            brushed ? dice.Between(0.5, 1.6) : dice.Between(0.4, 2.5)
+            voltageV,
+            Math.Min(dice.Scaled(0.01, 0.06) * lockedA, dice.Between(0.5, 3))
         );
         return dice.Chance(0.5)
             ? [first]
             :
             [
                 first,
-                new(
-                    first.VoltageV * dice.Between(1.4, 2),
-                    first.CurrentA * dice.Between(1.05, 1.35)
-                ),
+                new(voltageV * dice.Between(1.4, 2), first.CurrentA * dice.Between(1.05, 1.35)),
             ];
     }
 
@@ -92,7 +92,7 @@ internal static class RandomPlainMotor
             MagnetCoefficientPerK = -dice.Between(0.0008, 0.0021),
             LockedHeatFactor = dice.Between(1, 2.2),
             WindingToCaseKPerW = (brushed ? 75 : 20) / windingJPerK * dice.Scaled(0.6, 1.6),
-            CaseToAmbientKPerW = 7 * Math.Pow(massG / 120, -0.7) * dice.Scaled(0.6, 1.6),
+            CaseToAmbientKPerW = 4.5 * Math.Pow(massG / 120, -0.7) * dice.Scaled(0.6, 1.6),
             WindingJPerK = windingJPerK,
             CaseJPerK = massG * dice.Between(0.25, 0.4),
             CopperJPerK = windingJPerK * (brushed ? dice.Between(0.25, 0.45) : 1),

@@ -45,7 +45,7 @@ public static class RandomPlainRig
         var printed = dice.Chance(0.25);
         return new()
         {
-            MassKg = dice.Scaled(1.2, 9),
+            MassKg = dice.Scaled(1.2, 7),
             TireDiameterMm = dice.Between(85, 160),
             TireDiameterPrinted = printed,
             LoadedTireShare = printed ? dice.Between(0.9, 0.99) : 1,
