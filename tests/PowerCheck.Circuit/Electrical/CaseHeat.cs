@@ -21,11 +21,12 @@ internal static class CaseHeat
         var switchesShare = rig.SwitchesOhm / (rig.SwitchesOhm + rig.MotorLeadsOhm);
         return point with
         {
+            RoadMPerS = point.SpeedRadPerS / rig.Ratio * rig.RadiusM,
             MotorW = (point.MotorV * point.MotorA) - shaftW + (point.RippleA2 * rig.WindingOhm),
             ControllerW =
                 (pathV * switchesShare * point.MotorA)
                 + (point.RippleA2 * rig.SwitchesOhm)
-                + ExtraW(rig, point)
+                + ExtraW(rig, lasting, point)
                 + rig.ReceiverSupplyW(point.BusV),
             BatteryW =
                 point.BatteryRmsA * point.BatteryRmsA * (rig.CellsOhm(lasting) + rig.ConnectorOhm),
@@ -33,7 +34,7 @@ internal static class CaseHeat
     }
 
     // Edges, and the diode, which carries what the bus does not: the ripple's mean is higher while the bridge is on.
-    private static double ExtraW(RigPhysics rig, CasePoint point)
+    private static double ExtraW(RigPhysics rig, bool lasting, CasePoint point)
     {
         if (point.Duty is 0 or 1)
         {
@@ -42,7 +43,7 @@ internal static class CaseHeat
 
         var throughDiodeA =
             (point.MotorA * (1 - point.Duty))
-            - (point.RippleA2 * rig.LoopOhm / (point.BusV + rig.FreewheelV));
+            - (point.RippleA2 * rig.RippleOhm(point.Duty, lasting) / (point.BusV + rig.FreewheelV));
         return (rig.FreewheelV * throughDiodeA) + (point.MotorA * Elements.Edges(rig) * point.BusV);
     }
 }

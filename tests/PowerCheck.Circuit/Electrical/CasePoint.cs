@@ -73,6 +73,15 @@ public sealed record CasePoint
     /// <summary>Whether the pack can carry it.</summary>
     public bool Attained { get; init; } = true;
 
+    /// <summary>Road speed [m/s].</summary>
+    public double RoadMPerS { get; init; }
+
+    /// <summary>Speed at which the rig creeps back where no current holds it [m/s]; not a number where nothing does, and elsewhere.</summary>
+    public double CreepBackMPerS { get; init; } = double.NaN;
+
+    /// <summary>Motor current of full throttle before any limit, at stall [A]; not a number elsewhere.</summary>
+    public double ProspectiveA { get; init; } = double.NaN;
+
     /// <summary>Root mean square motor current [A].</summary>
     public double MotorRmsA => Math.Sqrt((MotorA * MotorA) + RippleA2);
 }

@@ -9,7 +9,12 @@ internal sealed record DutyCircuit(RigPhysics Rig, Feed Feed, double Duty, doubl
 {
     private string At => Feed.At;
 
-    private bool Smoothed => Rig.Rig.Controller.PwmFrequencyKhz >= Ripple.UnsmoothedUnderKhz;
+    // What the bus carries of the motor's current: its share of the time and the edges, all of it within the time that the
+    // bridge is on where nothing smooths the bus.
+    private double Drawn => (Duty + Elements.Edges(Rig)) / (Rig.Smoothed ? 1 : Duty);
+
+    // By the energy of a period the ripple's heat divides into bus and diode.
+    private double RippleVA => RippleA2 * Rig.RippleOhm(Duty, Feed.Lasting);
 
     /// <summary>Adds the circuit.</summary>
     public void AddTo(Bench bench)
@@ -18,14 +23,14 @@ internal sealed record DutyCircuit(RigPhysics Rig, Feed Feed, double Duty, doubl
             .Pack(At, Rig, Feed.OpenV, Feed.Lasting)
             .ConstantPower(At, Rig, "0.1")
             .Motor(At, Rig)
-            .Bridge(At, Rig, Duty, Smoothed ? Duty : 1)
+            .Bridge(At, Rig, Duty, Drawn)
             .Add($"v{At}speed {At}w 0 {Feed.SpeedRadPerS}");
-        if (Smoothed)
-        {
-            bench.Add(
-                $"b{At}ripple {At}bus 0 i={Rig.Motors * RippleA2 * Rig.LoopOhm}/(max(v({At}bus),0.1)+{Rig.FreewheelV})"
-            );
-        }
+        bench.Add(
+            Rig.Smoothed
+                ? (FormattableString)
+                    $"b{At}ripple {At}bus 0 i={Rig.Motors * RippleVA}/(max(v({At}bus),0.1)+{Rig.FreewheelV})"
+                : $"i{At}ripple {At}bus 0 {WhileOn}"
+        );
     }
 
     /// <summary>What the simulator found.</summary>
@@ -55,25 +60,22 @@ internal sealed record DutyCircuit(RigPhysics Rig, Feed Feed, double Duty, doubl
         );
     }
 
+    // What the ripple adds to the bus current of all motors while the bridge is on [A].
+    private double WhileOn => Rig.Motors * RippleVA / (Feed.BridgeV + Rig.FreewheelV);
+
     // Mean and root mean square of the battery current. Without a capacitor the pack carries the motors while the bridge is
-    // on and the rest while it is off; the heat of the ripple, in the pack's own resistance too, is drawn from it as well, so
-    // that the mean while the bridge is on is above the mean of all.
-    private (double MeanA, double RmsA) Battery(double onA, double motorsA)
+    // on, and what else is drawn all the time.
+    private (double MeanA, double RmsA) Battery(double packA, double motorsA)
     {
-        if (Smoothed)
+        if (Rig.Smoothed)
         {
-            return (onA, onA);
+            return (packA, packA);
         }
 
-        var restA = onA - motorsA;
-        var rippleW = Rig.Motors * RippleA2 * (Rig.LoopOhm + (Duty * Rig.Motors * SourceOhm));
-        var drawnA = (Duty * motorsA) + (rippleW / (Feed.OpenV + Rig.FreewheelV));
-        var whileOnA = (drawnA / Duty) + restA;
+        var restA = packA - (motorsA * Drawn) - WhileOn;
         var square =
-            (Duty * ((whileOnA * whileOnA) + (Rig.Motors * Rig.Motors * RippleA2)))
+            (Duty * ((packA * packA) + (Rig.Motors * Rig.Motors * RippleA2)))
             + ((1 - Duty) * restA * restA);
-        return (drawnA + restA, Math.Sqrt(square));
+        return ((Duty * packA) + ((1 - Duty) * restA), Math.Sqrt(square));
     }
-
-    private double SourceOhm => Rig.CellsOhm(Feed.Lasting) + Rig.ConnectorOhm + Rig.BatteryLeadsOhm;
 }

@@ -15,6 +15,8 @@ public sealed class ElectricalReferee
     private readonly Dictionary<PlainCase, CasePoint> points = [];
     private readonly Dictionary<PlainCase, Feed> feeds = [];
 
+    private double prospectiveA;
+
     private ElectricalReferee(PlainRig plain)
     {
         rig = new(plain);
@@ -34,6 +36,10 @@ public sealed class ElectricalReferee
         var referee = new ElectricalReferee(plain);
         referee.Ask();
         referee.FeedAll();
+        referee.points[PlainCase.Stall] = referee.points[PlainCase.Stall] with
+        {
+            ProspectiveA = referee.prospectiveA,
+        };
         return referee.points;
     }
 
@@ -89,6 +95,7 @@ public sealed class ElectricalReferee
     // A driver feeds a wedged wheel a multiple of what slips the tires, as far as full throttle and the limit let him.
     private void Wedge(CasePoint stall)
     {
+        prospectiveA = stall.MotorA;
         var wantedA = Math.Min(LimitA, rig.Rig.Course.JamSlipFactor * feeds[PlainCase.Slip].MotorA);
         Wedge(PlainCase.Jam, "ja", wantedA, stall);
         Wedge(

@@ -66,29 +66,29 @@ internal static class Elements
 
     /// <summary>
     /// The averaged bridge: a transformer from the bus to the node <c>a</c>, whose ratio is the duty. While it is off a
-    /// freewheel diode keeps the node under ground. Both edges of a switching draw a triangle of current and voltage.
+    /// freewheel diode keeps the node under ground.
     /// </summary>
     /// <param name="bench">The bench.</param>
     /// <param name="at">Name of the circuit.</param>
     /// <param name="rig">The rig.</param>
     /// <param name="duty">Share of the time that it is on.</param>
-    /// <param name="drawn">Share of the motor's current that the bus carries, the duty where it is smoothed.</param>
+    /// <param name="drawn">Share of the motor's current that the bus carries.</param>
     public static Bench Bridge(
         this Bench bench,
         string at,
         RigPhysics rig,
         double duty,
         double drawn
-    )
-    {
-        var edges = duty < 1 ? Edges(rig) : 0;
-        return bench
+    ) =>
+        bench
             .Add($"e{at}bridge {at}h 0 {at}bus 0 {duty}")
             .Add($"v{at}diode {at}h {at}a {(1 - duty) * rig.FreewheelV}")
-            .Add($"f{at}bridge {at}bus 0 v{at}brush {rig.Motors * (drawn + edges)}");
-    }
+            .Add($"f{at}bridge {at}bus 0 v{at}brush {rig.Motors * drawn}");
 
-    /// <summary>Share of the motor's current that the edges draw from the bus, while it switches.</summary>
+    /// <summary>
+    /// Share of the motor's current that the edges draw from the bus, while it switches: each is a triangle of current and
+    /// voltage.
+    /// </summary>
     public static double Edges(RigPhysics rig) =>
         rig.Rig.Controller.EdgeTimeNs * 1e-9 * rig.Rig.Controller.PwmFrequencyKhz * 1000 / 2;
 

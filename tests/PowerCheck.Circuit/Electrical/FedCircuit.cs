@@ -11,8 +11,6 @@ internal sealed record FedCircuit(RigPhysics Rig, Feed Feed)
 {
     private string At => Feed.At;
 
-    private bool Smoothed => Rig.Rig.Controller.PwmFrequencyKhz >= Ripple.UnsmoothedUnderKhz;
-
     /// <summary>Adds the circuits.</summary>
     /// <param name="bench">The bench.</param>
     /// <param name="rippleA2">Mean square of the ripple, so far [A²].</param>
@@ -21,8 +19,8 @@ internal sealed record FedCircuit(RigPhysics Rig, Feed Feed)
         Empty(bench, $"{At}o");
         Empty(bench, $"{At}z").Add(Motors($"{At}z"));
         Empty(bench, At)
-            .ConstantPower(At, Rig, Lowest(Smoothed ? "o" : "z"))
-            .Add(Smoothed ? Bridge(At, rippleA2) : Motors(At, Elements.Edges(Rig)));
+            .ConstantPower(At, Rig, Lowest(Rig.Smoothed ? "o" : "z"))
+            .Add(Rig.Smoothed ? Bridge(At, rippleA2) : BridgeWhileOn(At, rippleA2));
         Empty(bench, $"{At}f").ConstantPower($"{At}f", Rig, Lowest("z")).Add(Motors($"{At}f"));
         Empty(bench, $"{At}h").Add($"e{At}hhalf {At}hbus 0 {At}obus 0 0.5");
     }
@@ -32,7 +30,7 @@ internal sealed record FedCircuit(RigPhysics Rig, Feed Feed)
     {
         var busV = bench[$"v({At}bus)"];
         var duty = (Feed.BridgeV + Rig.FreewheelV) / (busV + Rig.FreewheelV);
-        var lowestV = bench[$"v({At}{(Smoothed ? "o" : "z")}bus)"] * Share;
+        var lowestV = bench[$"v({At}{(Rig.Smoothed ? "o" : "z")}bus)"] * Share;
         return (busV, duty, busV >= Feed.BridgeV && busV > lowestV);
     }
 
@@ -49,13 +47,13 @@ internal sealed record FedCircuit(RigPhysics Rig, Feed Feed)
         FormattableString.Invariant($"max(v({At}{twin}bus)*{Share},0.05)");
 
     // Under half, for round-off and diode.
-    private double Share => Smoothed && Rig.FreewheelV > 0 ? 0.45 : 0.49999;
+    private double Share => Rig.Smoothed && Rig.FreewheelV == 0 ? 0.49999 : 0.45;
 
     private Bench Empty(Bench bench, string at) => bench.Pack(at, Rig, Feed.OpenV, Feed.Lasting);
 
     // The bridge is on.
-    private FormattableString Motors(string at, double edges = 0) =>
-        $"i{at}motors {at}bus 0 {Rig.Motors * Feed.MotorA * (1 + edges)}";
+    private FormattableString Motors(string at) =>
+        $"i{at}motors {at}bus 0 {Rig.Motors * Feed.MotorA}";
 
     // The bridge at the duty that the bus leaves it, fully on where the bus is too low. The ripple's heat, too, comes from
     // the bus: of the mean while it is on, a diode takes the part that its drop has in the step.
@@ -64,5 +62,18 @@ internal sealed record FedCircuit(RigPhysics Rig, Feed Feed)
         var (bridgeV, diodeV) = (Feed.BridgeV, Rig.FreewheelV);
         var stepVA = (Feed.MotorA * (bridgeV + diodeV)) + (rippleA2 * Rig.LoopOhm);
         return $"b{at}motors {at}bus 0 i={Rig.Motors}*({stepVA}/(max(v({at}bus),{bridgeV})+{diodeV})+{Feed.MotorA * Elements.Edges(Rig)})";
+    }
+
+    // The same of the time that the bridge is on, where nothing smooths the bus: all of the current, and above its mean what
+    // the ripple's heat and the edges take.
+    private FormattableString BridgeWhileOn(string at, double rippleA2)
+    {
+        var (bridgeV, diodeV) = (Feed.BridgeV, Rig.FreewheelV);
+        var duty = FormattableString.Invariant(
+            $"({bridgeV + diodeV:R}/(max(v({at}bus),{bridgeV:R})+{diodeV:R}))"
+        );
+        var ripplePerV = rippleA2 / (bridgeV + diodeV);
+        var sourceOhm = Rig.Motors * Rig.SourceOhm(Feed.Lasting);
+        return $"b{at}motors {at}bus 0 i={Rig.Motors}*({Feed.MotorA}*(1+{Elements.Edges(Rig)}/{duty})+{ripplePerV}*({Rig.LoopOhm}+{sourceOhm}*{duty}))";
     }
 }

@@ -64,6 +64,7 @@ internal sealed record HoldCircuit(string At, RigPhysics Rig, double OpenV)
             MotorA = motorA,
             MotorV = motorV,
             SpeedRadPerS = speed,
+            CreepBackMPerS = speed / Rig.Ratio * Rig.RadiusM,
             BusV = busV,
             BatteryA = batteryA,
             BatteryRmsA = batteryA,

@@ -125,6 +125,22 @@ public sealed record RigPhysics(PlainRig Rig)
     /// <summary>The pack's connector [Ω].</summary>
     public double ConnectorOhm => Rig.Battery.ConnectorMilliohm / 1000;
 
+    /// <summary>The whole source, pack and battery leads [Ω].</summary>
+    /// <param name="lasting">Whether the load lasts.</param>
+    public double SourceOhm(bool lasting) => CellsOhm(lasting) + ConnectorOhm + BatteryLeadsOhm;
+
+    /// <summary>Whether capacitors smooth the bus within a period.</summary>
+    public bool Smoothed => Rig.Controller.PwmFrequencyKhz >= Ripple.UnsmoothedUnderKhz;
+
+    /// <summary>
+    /// What the ripple heats, as a resistance of one motor's ripple: its loop and, where the bus is not smoothed, the source
+    /// while the bridge is on, which carries the ripple of all motors [Ω].
+    /// </summary>
+    /// <param name="duty">Share of the time that the bridge is on.</param>
+    /// <param name="lasting">Whether the load lasts.</param>
+    public double RippleOhm(double duty, bool lasting) =>
+        Smoothed ? LoopOhm : LoopOhm + (duty * Motors * SourceOhm(lasting));
+
     /// <summary>Mean current that the receiver supply gives [A].</summary>
     public double ReceiverA => Rig.Accessories.Where(one => !one.OnPack).Sum(MeanA);
 

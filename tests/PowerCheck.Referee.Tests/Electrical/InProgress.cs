@@ -35,7 +35,7 @@ internal static class InProgress
                 braked
                 && (
                     quantity.Name.StartsWith("motor", StringComparison.Ordinal)
-                    || quantity.Name == "controller heat"
+                    || quantity.Name is "controller heat" or "creep-back speed"
                 )
             )
             && !(stands && quantity.Name == "wheel torque");
