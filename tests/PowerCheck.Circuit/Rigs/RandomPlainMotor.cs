@@ -14,13 +14,30 @@ internal static class RandomPlainMotor
             : outer ? dice.Scaled(700, 2400)
             : dice.Scaled(1200, 4500);
         var milliohm = ResistanceMilliohm(dice, brushed, outer, massG, kv);
-        return Warmth(dice, brushed, massG) with
+        var windingJPerK = massG * (brushed ? dice.Between(0.12, 0.18) : dice.Between(0.06, 0.1));
+        var diameterMm = 27 * Math.Cbrt(massG / 90) * dice.Between(0.95, 1.1);
+        return new()
         {
-            Sensored = !brushed && dice.Chance(0.75),
+            Brushed = brushed,
             OuterRotor = outer,
-            Neodymium = !brushed || dice.Chance(0.2),
             KvRpmPerVolt = kv,
             ResistanceMilliohm = milliohm,
+            MassG = massG,
+            WindingJPerK = windingJPerK,
+            CanDiameterMm = diameterMm,
+            NoLoadStandstillShare = dice.Between(0.3, 0.8),
+            CanLengthMm = diameterMm * dice.Between(1.2, 1.6),
+            InsulationC = dice.OneOf(105.0, 120, 130, 155, 180),
+            HotSpotAllowanceK = dice.Between(5, 15),
+            MagnetMaxC = dice.Between(110, 200),
+            MagnetCoefficientPerK = -dice.Between(0.0008, 0.0021),
+            LockedHeatFactor = dice.Between(1, 2.2),
+            WindingToCaseKPerW = (brushed ? 75 : 20) / windingJPerK * dice.Scaled(0.6, 1.6),
+            CaseToAmbientKPerW = 4.5 * Math.Pow(massG / 120, -0.7) * dice.Scaled(0.6, 1.6),
+            CaseJPerK = massG * dice.Between(0.25, 0.4),
+            CopperJPerK = windingJPerK * (brushed ? dice.Between(0.25, 0.45) : 1),
+            Sensored = !brushed && dice.Chance(0.75),
+            Neodymium = !brushed || dice.Chance(0.2),
             ResistanceTemperatureC = dice.OneOf(20.0, 20, 25, 35),
             InductanceMicrohenry = milliohm * dice.Scaled(0.3, 1.5),
             BrushDropV = brushed ? dice.Between(0.1, 0.6) : 0,
@@ -63,39 +80,5 @@ internal static class RandomPlainMotor
                 first,
                 new(voltageV * dice.Between(1.4, 2), first.CurrentA * dice.Between(1.05, 1.35)),
             ];
-    }
-
-    private static PlainMotor Warmth(Dice dice, bool brushed, double massG)
-    {
-        var windingJPerK = massG * (brushed ? dice.Between(0.12, 0.18) : dice.Between(0.06, 0.1));
-        var diameterMm = 27 * Math.Cbrt(massG / 90) * dice.Between(0.95, 1.1);
-        return new()
-        {
-            Brushed = brushed,
-            Sensored = false,
-            OuterRotor = false,
-            Neodymium = false,
-            KvRpmPerVolt = double.NaN,
-            ResistanceMilliohm = double.NaN,
-            ResistanceTemperatureC = double.NaN,
-            InductanceMicrohenry = double.NaN,
-            BrushDropV = double.NaN,
-            NoLoadPoints = [],
-            NoLoadStandstillShare = dice.Between(0.3, 0.8),
-            PolePairs = 1,
-            MassG = massG,
-            CanDiameterMm = diameterMm,
-            CanLengthMm = diameterMm * dice.Between(1.2, 1.6),
-            InsulationC = dice.OneOf(105.0, 120, 130, 155, 180),
-            HotSpotAllowanceK = dice.Between(5, 15),
-            MagnetMaxC = dice.Between(110, 200),
-            MagnetCoefficientPerK = -dice.Between(0.0008, 0.0021),
-            LockedHeatFactor = dice.Between(1, 2.2),
-            WindingToCaseKPerW = (brushed ? 75 : 20) / windingJPerK * dice.Scaled(0.6, 1.6),
-            CaseToAmbientKPerW = 4.5 * Math.Pow(massG / 120, -0.7) * dice.Scaled(0.6, 1.6),
-            WindingJPerK = windingJPerK,
-            CaseJPerK = massG * dice.Between(0.25, 0.4),
-            CopperJPerK = windingJPerK * (brushed ? dice.Between(0.25, 0.45) : 1),
-        };
     }
 }

@@ -85,7 +85,8 @@ public static class RandomPlainRig
             LastingResistanceFactor = dice.Between(1, 1.8),
             ResistanceTemperatureConstantK = dice.Between(1200, 3600),
             ConnectorMilliohm = dice.Scaled(0.2, 2),
-            TemperatureC = double.NaN,
+            // The day decides.
+            TemperatureC = 25,
             MassG = capacityMah / 1000 * (hydride ? 15 : 24) * dice.Between(2, 8),
             PackToAmbientKPerW = dice.Scaled(3, 15),
             MaxTemperatureC = dice.Between(50, 65),

@@ -77,6 +77,7 @@ public sealed class ElectricalRefereeTests(ITestOutputHelper output)
         from entry in rig.Circuits
         where InProgress.Agreed(quantity, rig, entry.Key)
         let check = rig.Of(entry.Key)
+        where quantity.Told(check, entry.Value)
         let percent = quantity.DeviationPercent(check, entry.Value)
         where
             !DeviationLedger.Record(

@@ -34,12 +34,14 @@ internal sealed record Quantity(
         new("battery heat", 0.1, one => one.BatteryHeatW, one => one.BatteryW),
     ];
 
-    /// <summary>How far the figures are apart [%]; not at all where neither side knows one.</summary>
+    /// <summary>Whether either side tells a figure; where only one does, they are not a number apart.</summary>
+    public bool Told(LoadCase check, CasePoint circuit) =>
+        !double.IsNaN(OfCheck(check)) || !double.IsNaN(OfCircuit(circuit));
+
+    /// <summary>How far the figures are apart [%].</summary>
     public double DeviationPercent(LoadCase check, CasePoint circuit)
     {
         var (one, other) = (OfCheck(check), OfCircuit(circuit));
-        return double.IsNaN(one) && double.IsNaN(other)
-            ? 0
-            : 100 * Math.Abs(one - other) / Math.Max(Least, Math.Abs(other));
+        return 100 * Math.Abs(one - other) / Math.Max(Least, Math.Abs(other));
     }
 }
