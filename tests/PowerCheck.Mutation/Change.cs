@@ -57,15 +57,15 @@ internal sealed record Change(string File, int Line, string Before, string After
 
     private static string Cut(string[] lines, JsonElement start, JsonElement end)
     {
-        var (from, to) = (Line(start), Line(end));
+        var (from, to) = (LineAt(start), LineAt(end));
         var text = string.Join('\n', lines[from..(to + 1)]);
-        var tail = lines[to].Length - Column(end);
-        return text[Column(start)..Math.Max(Column(start), text.Length - tail)];
+        var tail = lines[to].Length - ColumnAt(end);
+        return text[ColumnAt(start)..Math.Max(ColumnAt(start), text.Length - tail)];
     }
 
-    private static int Line(JsonElement place) => place.GetProperty("line").GetInt32() - 1;
+    private static int LineAt(JsonElement place) => place.GetProperty("line").GetInt32() - 1;
 
-    private static int Column(JsonElement place) => place.GetProperty("column").GetInt32() - 1;
+    private static int ColumnAt(JsonElement place) => place.GetProperty("column").GetInt32() - 1;
 
     private static string OneLine(string text) =>
         string.Join(' ', text.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
