@@ -31,11 +31,15 @@ public static class CaseHeat
         {
             LoadCaseName.Jam or LoadCaseName.Stall => null,
             LoadCaseName.Hold when rig.Controller.Hold == HoldMode.Active => null,
-            LoadCaseName.Hold => SegmentLoad.Hold(rig, rig.ClimbSlopeRad),
-            _ => Drive.Torque(
+            LoadCaseName.Hold => Drives.Holding(rig, rig.ClimbSlopeRad),
+            LoadCaseName.Punch or LoadCaseName.Top => Drive.Torque(
                 rig.Motor.TorqueOf(load.MotorCurrentA, load.MotorSpeedRadPerS),
-                load.MotorSpeedRadPerS,
-                Ripple(load)
+                load.MotorSpeedRadPerS
+            ),
+            _ => Drives.Turning(
+                rig,
+                rig.Motor.TorqueOf(load.MotorCurrentA, load.MotorSpeedRadPerS),
+                load.MotorSpeedRadPerS
             ),
         };
 
@@ -50,27 +54,23 @@ public static class CaseHeat
     public static LockedWinding Locked(Rig rig, LoadCase load, MotorWarmth warmth)
     {
         var uneven = rig.Motor.Heat.LockedHeatFactor;
-        if (load.Obstacle == Obstacle.CurrentLimit || load.Name == LoadCaseName.Hold)
-        {
-            return new(warmth, Drive.Current(load.MotorCurrentA, 0, Ripple(load), uneven));
-        }
-
+        var hold = load.Name == LoadCaseName.Hold;
+        var source = hold ? rig.SourceAt(CaseRunner.HalfCharge, true) : rig.SourceAt(1, false);
+        OperatingPoint Fed(double windingC) =>
+            OperatingPoint.Feeding(rig, source, load.MotorCurrentA, 0, windingC);
+        OperatingPoint Throttled(double windingC) =>
+            OperatingPoint.AtDuty(rig, source, load.DutyRatio, 0, windingC);
         return new(
             warmth,
-            Drive.Throttle(
-                ThrottleCurrent(rig, rig.SourceAt(1, false), load.DutyRatio),
-                Ripple(load),
-                uneven
-            )
+            hold || load.Obstacle == Obstacle.CurrentLimit
+                ? Drive.Current(load.MotorCurrentA, 0, Drives.Ripple(rig, (w, _) => Fed(w)), uneven)
+                : Drive.Throttle(
+                    windingC => Throttled(windingC).MotorA,
+                    Drives.Ripple(rig, (w, _) => Throttled(w)),
+                    uneven
+                )
         );
     }
-
-    /// <summary>Current of a locked motor at a set throttle, from its winding's temperature [A from °C].</summary>
-    /// <param name="rig">The rig.</param>
-    /// <param name="source">Pack and battery leads.</param>
-    /// <param name="throttle">Duty, above 0 to 1.</param>
-    public static Func<double, double> ThrottleCurrent(Rig rig, Source source, double throttle) =>
-        windingC => OperatingPoint.AtDuty(rig, source, throttle, 0, windingC).MotorA;
 
     /// <summary>Loss of a case over the controller's rated loss; at standstill with a brushless motor the rating is less.</summary>
     /// <param name="rig">The rig.</param>
@@ -99,11 +99,4 @@ public static class CaseHeat
         var share = rig.Controller.StandstillRatingShare;
         return standing && rig.Motor.Kind == MotorKind.Brushless ? 1 / (share * share) : 1;
     }
-
-    private static double Ripple(LoadCase load) =>
-        Math.Max(
-            0,
-            (load.MotorRmsCurrentA * load.MotorRmsCurrentA)
-                - (load.MotorCurrentA * load.MotorCurrentA)
-        );
 }

@@ -8,6 +8,7 @@ namespace PowerCheck.Model.Courses;
 /// <param name="StartLevel">Level at the start, and end, of a lap that repeats itself.</param>
 /// <param name="PeakLevel">Highest level within it.</param>
 /// <param name="Decay">What a lap leaves of a level above.</param>
+/// <param name="Loads">Duration [s] of each segment and its loss over the rated loss.</param>
 /// <param name="AmbientC">Air temperature [°C].</param>
 /// <param name="SpanK">Rise at level 1 [K].</param>
 public sealed record ControllerWarmth(
@@ -15,6 +16,7 @@ public sealed record ControllerWarmth(
     double StartLevel,
     double PeakLevel,
     double Decay,
+    IReadOnlyList<(double Seconds, double Load)> Loads,
     double AmbientC,
     double SpanK
 )
@@ -24,9 +26,26 @@ public sealed record ControllerWarmth(
     public double TemperatureC(double level) => AmbientC + (level * SpanK);
 
     /// <summary>Level at the end of the run, from cold; of a lap that repeats itself where its length is not known.</summary>
-    /// <param name="laps">Laps, a fraction too; NaN when not known.</param>
-    public double LevelAtEnd(double laps) =>
-        double.IsNaN(laps) ? StartLevel : StartLevel * (1 - Math.Pow(Decay, laps));
+    /// <param name="runS">Length of the run [s]; NaN when not known.</param>
+    public double LevelAtEnd(double runS)
+    {
+        if (double.IsNaN(runS))
+        {
+            return StartLevel;
+        }
+
+        var lapS = Loads.Sum(load => load.Seconds);
+        var laps = Math.Floor(runS / lapS);
+        var level = StartLevel * (1 - Math.Pow(Decay, laps));
+        var left = runS - (laps * lapS);
+        foreach (var (seconds, load) in Loads)
+        {
+            level = Memory.After(level, load, Math.Clamp(left, 0, seconds));
+            left -= seconds;
+        }
+
+        return level;
+    }
 
     /// <summary>The memory over a lap.</summary>
     /// <param name="rig">The rig.</param>
@@ -70,6 +89,7 @@ public sealed record ControllerWarmth(
             start,
             double.IsNaN(level) ? double.NaN : peak,
             decay,
+            loads,
             rig.Road.AmbientC,
             span
         );

@@ -22,7 +22,21 @@ public readonly record struct Segment(
     double SlopeRad,
     double SpeedMPerS,
     double Throttle
-);
+)
+{
+    private const double LongestPartS = 30;
+    private const double MostParts = 40;
+
+    /// <summary>
+    /// The segment in parts of at most 30 s, and no more than 40: pack and controller feel each with the motor as warm as it
+    /// is in that part.
+    /// </summary>
+    public IEnumerable<Segment> Parts()
+    {
+        var count = (int)Math.Clamp(Math.Ceiling(DurationS / LongestPartS), 1, MostParts);
+        return Enumerable.Repeat(this with { DurationS = DurationS / count }, count);
+    }
+}
 
 /// <summary>For how long each load case is judged [s].</summary>
 /// <param name="ClimbS">Climb [s].</param>

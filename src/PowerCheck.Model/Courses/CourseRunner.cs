@@ -24,7 +24,10 @@ public static class CourseRunner
     /// <param name="cases">The load cases.</param>
     public static CourseResult Run(Rig rig, Course course, LoadCases cases)
     {
-        var segments = course.Segments.Select(s => SegmentLoad.Of(rig, s)).ToArray();
+        var segments = course
+            .Segments.SelectMany(s => s.Parts())
+            .Select(part => SegmentLoad.Of(rig, part))
+            .ToArray();
         var drives = segments.Select(s => (s.Drive, s.Segment.DurationS)).ToArray();
         var warmth = new MotorWarmth(rig.Motor, rig.Road.AmbientC);
         var periodic = LapWarmth.Periodic(warmth, drives);

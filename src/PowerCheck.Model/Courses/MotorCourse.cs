@@ -17,6 +17,9 @@ public sealed record MotorCourse(
     private const int MostLaps = 2000;
     private const double LongestLookS = 3600;
 
+    /// <summary>A lap that changes the motor by less than this is driven again with the same currents [K].</summary>
+    private const double SettlingK = 0.01;
+
     /// <summary>Temperatures at the end of the run, from cold.</summary>
     public MotorTemperature End { get; } = EndOf(Warmth, Lap, Segments, RunS);
 
@@ -63,10 +66,10 @@ public sealed record MotorCourse(
         {
             foreach (var (drive, seconds) in segments)
             {
-                var (count, piece) = MotorWarmth.Pieces(drive, seconds);
-                for (var n = 0; n < count; n++, t += piece)
+                var piece = 0.0;
+                for (var left = seconds; left > 0; left -= piece, t += piece)
                 {
-                    var network = drive.Network(warmth, x);
+                    (var network, piece) = Piece.Next(warmth, drive, x, left);
                     var next = network.Over(piece).Apply(x);
                     if (network.Reaches(x, next, windingWeight, limitC))
                     {
@@ -102,10 +105,17 @@ public sealed record MotorCourse(
         var lapS = segments.Sum(s => s.Seconds);
         var laps = Math.Min(Math.Floor(runS / lapS), MostLaps);
         var x = warmth.Cold;
+        var settling = LapWarmth.MapOf(warmth, segments, x);
         for (var n = 0; n < laps && x.WindingC <= MotorWarmth.RunawayC; n++)
         {
-            var map = lap.Runaway ? LapWarmth.MapOf(warmth, segments, x) : lap.Lap;
-            x = map.Apply(x);
+            var next = settling.Apply(x);
+            // Once a lap changes next to nothing its currents stay.
+            if (Math.Abs(next.WindingC - x.WindingC) + Math.Abs(next.CaseC - x.CaseC) > SettlingK)
+            {
+                settling = LapWarmth.MapOf(warmth, segments, next);
+            }
+
+            x = next;
         }
 
         var left = runS - (laps * lapS);

@@ -21,14 +21,14 @@ public static class PartNodes
     ) =>
         new()
         {
-            CourseEndC = warmth.TemperatureC(warmth.LevelAtEnd(runS / course.LapS)),
+            CourseEndC = warmth.TemperatureC(warmth.LevelAtEnd(runS)),
             PeakC = warmth.TemperatureC(warmth.PeakLevel),
             LimitC = rig.Controller.LimitC,
             CourseTimeToLimitS = CourseTime(warmth, course.LapS),
             Cases =
             [
                 .. cases.All.Select(load =>
-                    Controller(rig, course, load, warmth, warmth.LevelAtEnd(runS / course.LapS))
+                    Controller(rig, course, load, warmth, warmth.LevelAtEnd(runS))
                 ),
             ],
         };

@@ -18,28 +18,11 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
             segment.Kind switch
             {
                 SegmentKind.Creep => Creep(rig, segment),
-                SegmentKind.Hold => Hold(rig, Steepest(rig, segment.SlopeRad)),
-                SegmentKind.Jammed => Jam(rig, segment.Throttle),
+                SegmentKind.Hold => Drives.Holding(rig, Steepest(rig, segment.SlopeRad)),
+                SegmentKind.Jammed => Drives.Jammed(rig, segment.Throttle),
                 _ => Drive.Rest,
             }
         );
-
-    /// <summary>What holds a rig on a slope heats the motor like this; nothing where friction holds or nothing does.</summary>
-    /// <param name="rig">The rig.</param>
-    /// <param name="slopeRad">Slope [rad].</param>
-    public static Drive Hold(Rig rig, double slopeRad)
-    {
-        var motor = rig.Motor;
-        var torque = WheelLoad.HoldingNm(rig, slopeRad);
-        if (torque <= 0 || rig.Controller.Hold == HoldMode.None)
-        {
-            return Drive.Rest;
-        }
-
-        return rig.Controller.Hold == HoldMode.Active
-            ? Drive.Holding(torque, motor.Heat.LockedHeatFactor)
-            : Drive.Holding(torque);
-    }
 
     /// <summary>What the pack gives in this segment at a charge.</summary>
     /// <param name="rig">The rig.</param>
@@ -58,7 +41,7 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
 
         var point =
             Segment.Kind == SegmentKind.Jammed
-                ? Held(rig, source, windingC)
+                ? Drives.Wedged(rig, source, Segment.Throttle, windingC)
                 : OperatingPoint.Feeding(
                     rig,
                     source,
@@ -96,14 +79,6 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
         );
     }
 
-    private OperatingPoint Held(Rig rig, Source source, double windingC)
-    {
-        var point = OperatingPoint.AtDuty(rig, source, Segment.Throttle, 0, windingC);
-        return point.MotorA > rig.Controller.CurrentLimitA
-            ? OperatingPoint.Feeding(rig, source, rig.Controller.CurrentLimitA, 0, windingC)
-            : point;
-    }
-
     private static Drive Creep(Rig rig, Segment segment)
     {
         var load = WheelLoad.Creep(
@@ -112,28 +87,7 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
             Steepest(rig, segment.SlopeRad),
             segment.SpeedMPerS
         );
-        var point = OperatingPoint.Feeding(
-            rig,
-            rig.SourceAt(CaseRunner.HalfCharge, true),
-            rig.Motor.CurrentFor(load.ShaftNm, load.SpeedRadPerS),
-            load.SpeedRadPerS
-        );
-        return Drive.Torque(load.ShaftNm, load.SpeedRadPerS, point.RippleA2);
-    }
-
-    private static Drive Jam(Rig rig, double throttle)
-    {
-        var source = rig.SourceAt(CaseRunner.HalfCharge, true);
-        var limit = rig.Controller.CurrentLimitA;
-        var free = CaseHeat.ThrottleCurrent(rig, source, throttle);
-        double Current(double windingC) =>
-            free(windingC) is var current && current > limit ? limit : current;
-
-        return Drive.Throttle(
-            Current,
-            OperatingPoint.AtDuty(rig, source, throttle, 0).RippleA2,
-            rig.Motor.Heat.LockedHeatFactor
-        );
+        return Drives.Turning(rig, load.ShaftNm, load.SpeedRadPerS);
     }
 
     private static double Steepest(Rig rig, double slopeRad) =>

@@ -27,14 +27,16 @@ public readonly record struct Bridge(double FreewheelV, double EdgeShare, bool U
     public double DutyFor(double neededV, double busV) =>
         (neededV + FreewheelV) / (busV + FreewheelV);
 
-    /// <summary>Losses of one controller beyond its switches' resistance [W]. Source: slva.</summary>
-    /// <remarks>V_f·i·(1 − D) of the freewheel path, ½·V·i·t_edge·f of switching where it switches at all.</remarks>
+    /// <summary>Losses of one controller beyond its switches' resistance, without ripple [W]. Source: slva.</summary>
+    /// <remarks>V_f·i·(1 − D) of the freewheel path, and the loss of switching.</remarks>
     /// <param name="motorA">Motor current [A].</param>
     /// <param name="bus">The bus.</param>
     public double LossW(double motorA, Bus bus) =>
-        Math.Abs(motorA)
-        * (
-            (FreewheelV > 0 ? FreewheelV * (1 - bus.Duty) : 0)
-            + (bus.Duty is > 0 and < 1 ? EdgeShare * bus.BusV : 0)
-        );
+        (FreewheelV > 0 ? FreewheelV * Math.Abs(motorA) * (1 - bus.Duty) : 0) + EdgeW(motorA, bus);
+
+    /// <summary>Loss of switching where the bridge switches at all [W]: ½·V·i·t_edge·f.</summary>
+    /// <param name="motorA">Motor current [A].</param>
+    /// <param name="bus">The bus.</param>
+    public double EdgeW(double motorA, Bus bus) =>
+        bus.Duty is > 0 and < 1 ? EdgeShare * Math.Abs(motorA) * bus.BusV : 0;
 }

@@ -34,11 +34,8 @@ public readonly record struct Bus(
         return root < 0 ? double.NaN : (e + Math.Sqrt(root)) / 2;
     }
 
-    /// <summary>The bus while each motor is fed a current at a voltage.</summary>
-    /// <remarks>
-    /// The point is reached exactly when the upper root exists and has the needed voltage. Where it is not, the bridge is
-    /// fully on, or the pack at the voltage of its greatest power.
-    /// </remarks>
+    /// <summary>The bus while an ideal bridge feeds each motor a current at a voltage.</summary>
+    /// <remarks>The point is reached exactly when the upper root exists and has the needed voltage.</remarks>
     /// <param name="source">The source.</param>
     /// <param name="auxiliary">What else draws from the bus.</param>
     /// <param name="motors">Motors on the bus.</param>
@@ -46,16 +43,12 @@ public readonly record struct Bus(
     /// <param name="neededV">
     /// Voltage that the bridge must make for it [V]; 0 or less when the motor brakes, and nothing is taken for it.
     /// </param>
-    /// <param name="bridge">How the bridge switches.</param>
-    /// <param name="extraW">Loss of freewheeling, switching and ripple beside one motor [W], at the duty that comes out.</param>
     public static Bus Feeding(
         Source source,
         AuxiliaryLoad auxiliary,
         double motors,
         double motorA,
-        double neededV,
-        Bridge bridge = default,
-        double extraW = 0
+        double neededV
     )
     {
         if (double.IsNaN(neededV + source.OpenCircuitV + source.ResistanceOhm))
@@ -63,36 +56,49 @@ public readonly record struct Bus(
             return new(double.NaN, double.NaN, double.NaN, double.NaN, false, false);
         }
 
-        var steady = Behind(source, auxiliary.CurrentA);
         var drives = neededV > 0 && motorA > 0;
         var motorsA = drives ? motors * motorA : 0;
-        var motorsW = drives ? motors * ((motorA * neededV) + extraW) : 0;
-        var bus = bridge.Unsmoothed
-            ? VoltageUnderPower(Behind(steady, motorsA), auxiliary.PowerW)
-            : VoltageUnderPower(steady, auxiliary.PowerW + motorsW);
-        if (bus >= neededV && bus > 0)
-        {
-            var duty = drives ? bridge.DutyFor(neededV, bus) : 0;
-            var others = auxiliary.CurrentA + (auxiliary.PowerW / bus);
-            // The freewheel path's loss comes by the duty; the rest of the losses is drawn besides, unsmoothed from the cells.
-            var besidesW = motorsW - (motorsA * (neededV + (bridge.FreewheelV * (1 - duty))));
-            var carried = bridge.Unsmoothed
-                ? (duty * motorsA) + (besidesW / source.OpenCircuitV)
-                : motorsW / bus;
-            return new(bus, duty, others + carried, others, true, false);
-        }
+        var powerW = auxiliary.PowerW + (drives ? motorsA * neededV : 0);
+        var bus = VoltageUnderPower(Behind(source, auxiliary.CurrentA), powerW);
+        return bus >= neededV && bus > 0
+            ? new(
+                bus,
+                drives ? neededV / bus : 0,
+                auxiliary.CurrentA + (powerW / bus),
+                auxiliary.CurrentA + (auxiliary.PowerW / bus),
+                true,
+                false
+            )
+            : OutOfReach(source, auxiliary, motorsA, powerW);
+    }
 
+    /// <summary>
+    /// The bus where a point is not reached: the bridge fully on, what the pack has left behind the wanted currents, but no
+    /// less than the voltage of its greatest power.
+    /// </summary>
+    /// <param name="source">The source.</param>
+    /// <param name="auxiliary">What else draws from the bus.</param>
+    /// <param name="motorsA">Wanted current of all motors together [A].</param>
+    /// <param name="askedW">Power asked for in all [W].</param>
+    public static Bus OutOfReach(
+        Source source,
+        AuxiliaryLoad auxiliary,
+        double motorsA,
+        double askedW
+    )
+    {
+        var steady = Behind(source, auxiliary.CurrentA);
         var best = steady.OpenCircuitV / 2;
         var open = VoltageUnderPower(Behind(steady, motorsA), auxiliary.PowerW);
         open = open > best ? open : best;
         var drawn = (steady.OpenCircuitV - open) / source.ResistanceOhm;
         return new(
             open,
-            drives ? 1 : 0,
+            motorsA > 0 ? 1 : 0,
             AtMost(source, auxiliary.CurrentA + drawn),
             auxiliary.CurrentA + Math.Max(0, drawn - motorsA),
             false,
-            auxiliary.PowerW + motorsW > steady.MaxPowerW
+            askedW > steady.MaxPowerW
         );
     }
 
@@ -108,7 +114,7 @@ public readonly record struct Bus(
     /// <param name="loopOhm">Resistance of one motor loop, motor included [Ω].</param>
     /// <param name="counterV">Back-EMF and brush drop [V].</param>
     /// <param name="bridge">How the bridge switches.</param>
-    /// <param name="rippleW">Heat of the ripple beside one motor [W].</param>
+    /// <param name="loss">Loss of switching and ripple beside one motor.</param>
     /// <returns>Bus and motor current [A], 0 when the counter voltage is not overcome.</returns>
     public static (Bus Bus, double MotorA) AtDuty(
         Source source,
@@ -118,16 +124,16 @@ public readonly record struct Bus(
         double loopOhm,
         double counterV,
         Bridge bridge = default,
-        double rippleW = 0
+        BridgeLoss loss = default
     )
     {
-        var steadyV = Behind(source, auxiliary.CurrentA).OpenCircuitV;
+        var lifted = bridge.Unsmoothed ? motors * loss.LiftA : 0;
+        var steadyV = Behind(source, auxiliary.CurrentA + lifted).OpenCircuitV;
         var against = counterV + ((1 - duty) * bridge.FreewheelV);
-        var drawn = motors * (duty + (duty < 1 ? bridge.EdgeShare : 0));
-        var carried = bridge.Unsmoothed ? motors : drawn;
+        var carried = bridge.Unsmoothed ? motors : motors * duty;
         var share = carried * source.ResistanceOhm / loopOhm;
-        var powerW = auxiliary.PowerW + (bridge.Unsmoothed ? 0 : motors * rippleW);
-        var powerV2 = source.ResistanceOhm * powerW;
+        var besidesW = bridge.Unsmoothed ? 0 : motors * loss.BesidesW;
+        var powerV2 = source.ResistanceOhm * (auxiliary.PowerW + besidesW);
         var a = 1 + (share * duty);
         var bus = Upper(a, steadyV + (share * against), powerV2);
         var current = ((duty * bus) - against) / loopOhm;
@@ -146,11 +152,7 @@ public readonly record struct Bus(
             : auxiliary.PowerW > 0 ? auxiliary.PowerW / bus
             : 0;
         others += auxiliary.CurrentA;
-        var switchedW = duty < 1 ? bridge.EdgeShare * current * bus : 0;
-        var besides =
-            rippleW + switchedW is var lostW && lostW > 0
-                ? motors * lostW / (bridge.Unsmoothed ? source.OpenCircuitV : bus)
-                : 0;
+        var besides = besidesW > 0 ? besidesW / bus : duty * lifted;
         var battery = others + besides + (motors * duty * current);
         return (new(bus, duty, AtMost(source, battery), others, true, false), current);
     }

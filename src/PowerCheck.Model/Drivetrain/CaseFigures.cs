@@ -84,8 +84,9 @@ public static class CaseFigures
             return point.Bus.BatteryA;
         }
 
+        // The mean while on is more than the mean: the ripple rises towards the end of that time.
         var others = point.Bus.AuxiliaryA;
-        var on = (rig.Vehicle.MotorCount * point.MotorA) + others;
+        var on = ((point.Bus.BatteryA - others) / duty) + others;
         var ripple = rig.Vehicle.MotorCount * rig.Vehicle.MotorCount * point.RippleA2;
         return Math.Sqrt((duty * ((on * on) + ripple)) + ((1 - duty) * others * others));
     }

@@ -53,7 +53,10 @@ public static class FullThrottleCases
             LoadCaseName.Top,
             source,
             point,
-            load.ShaftNm,
+            // Standing, it makes no more than its current does.
+            point.SpeedRadPerS <= 0
+                ? Math.Max(0, rig.Motor.TorqueOf(point.MotorA, 0))
+                : load.ShaftNm,
             point.SpeedRadPerS / ratio * rig.Vehicle.RadiusM,
             ratio
         );

@@ -29,10 +29,11 @@ public static class HoldCase
             case HoldMode.None:
                 return Standing(rig, source, 0, double.NaN, wheel, false);
             case HoldMode.DragBrake:
-                // The winding is shorted: back-EMF drives the current against resistance and brushes.
-                var drop = (current * (motor.ResistanceOhm + rig.LoopOhm)) + motor.BrushDropV;
-                var speed = drop / motor.TorqueConstantNmPerA;
-                return Standing(rig, source, current, speed, wheel, true);
+                var (braking, speed) = DragBrake(rig, torque);
+                return Standing(rig, source, braking, speed, wheel, true) with
+                {
+                    UpperBound = double.IsNaN(speed),
+                };
             default:
                 var point = OperatingPoint.Feeding(rig, source, current, 0);
                 var hold = CaseFigures.Of(rig, LoadCaseName.Hold, source, point, torque, 0) with
@@ -41,6 +42,26 @@ public static class HoldCase
                 };
                 return CaseFigures.Obstructed(rig, hold, point, rig.CannotStart);
         }
+    }
+
+    /// <summary>
+    /// Current and speed at which a drag brake lets the rig creep back: the winding is shorted, back-EMF drives the current
+    /// against resistance and brushes, and the friction that grows with speed helps:
+    /// kt·i + kt·s·ω = q with kt·ω = i·R_loop + v_b.
+    /// </summary>
+    /// <remarks>Where the motor's resistance is not known, the current is the most that it can be: q/kt.</remarks>
+    /// <param name="rig">The rig.</param>
+    /// <param name="holdingNm">Holding torque, friction at standstill taken off [N·m].</param>
+    public static (double MotorA, double SpeedRadPerS) DragBrake(Rig rig, double holdingNm)
+    {
+        var motor = rig.Motor;
+        var kt = motor.TorqueConstantNmPerA;
+        var loop = motor.ResistanceOhm + rig.LoopOhm;
+        var slope = motor.NoLoad.SlopeAPerRadPerS;
+        var current = (holdingNm - (slope * motor.BrushDropV)) / (kt + (slope * loop));
+        return double.IsNaN(loop) ? (holdingNm / kt, double.NaN)
+            : current > 0 ? (current, ((current * loop) + motor.BrushDropV) / kt)
+            : (0, holdingNm / (kt * slope));
     }
 
     private static LoadCase Standing(

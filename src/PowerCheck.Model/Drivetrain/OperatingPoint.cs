@@ -40,27 +40,7 @@ public readonly record struct OperatingPoint(
         var backEmf = motor.TorqueConstantAt(magnetC) * speedRadPerS;
         var motorV = (motorA * resistance) + backEmf + (motorA > 0 ? motor.BrushDropV : 0);
         var needed = motorV + (motorA * rig.LoopOhm);
-        var bridge = Bridge.Of(rig.Controller);
-        var loss = BridgeLoss.None;
-        Bus bus;
-        BridgeLoss last;
-        var tries = 0;
-        // The losses depend on the duty, which they change a little: a quick contraction.
-        do
-        {
-            last = loss;
-            bus = Bus.Feeding(
-                source,
-                rig.Auxiliary,
-                rig.Vehicle.MotorCount,
-                motorA,
-                needed,
-                bridge,
-                last.DrawnW
-            );
-            loss = BridgeLoss.Of(rig, bridge, source, bus, motorA, resistance);
-        } while (bus.Reached && !loss.Near(last) && ++tries < 40);
-
+        var (bus, loss) = FedBus.Of(rig, source, motorA, needed, resistance);
         if (!bus.Reached)
         {
             motorV = Math.Max(0, bus.BusV - (motorA * rig.LoopOhm));
@@ -92,7 +72,7 @@ public readonly record struct OperatingPoint(
     {
         var resistance = rig.Motor.ResistanceAt(windingC);
         var bridge = Bridge.Of(rig.Controller);
-        var loss = BridgeLoss.None;
+        BridgeLoss loss = default;
         (Bus Bus, double MotorA) at;
         BridgeLoss last;
         var tries = 0;
@@ -107,10 +87,10 @@ public readonly record struct OperatingPoint(
                 resistance + rig.LoopOhm,
                 rig.Motor.CounterVoltage(speedRadPerS),
                 bridge,
-                last.RippleW
+                last
             );
-            loss = BridgeLoss.Of(rig, bridge, source, at.Bus, at.MotorA, resistance);
-        } while (loss.RippleA2 > 0 && !loss.Near(last) && ++tries < 40);
+            loss = BridgeLoss.Of(rig, source, at.Bus, at.MotorA, resistance);
+        } while (loss.BesidesW > 0 && !loss.Near(last) && ++tries < 40);
 
         var (bus, current) = at;
         return new(

@@ -5,14 +5,15 @@ namespace PowerCheck.Model.Thermal;
 /// <summary>What heats a motor for a while: a torque at a speed, a held current, or a held throttle (M6).</summary>
 /// <remarks>
 /// A torque asks for more current as the magnet warms and weakens; a held throttle drives less as the winding warms and
-/// grows resistive; a held current is what a controller limits to.
+/// grows resistive; a held current is what a controller limits to. The ripple of slow switching follows the duty, which
+/// follows the temperatures.
 /// </remarks>
 /// <param name="Follows">What the current follows.</param>
 /// <param name="ShaftNm">Shaft or holding torque [N·m], where the current follows it.</param>
 /// <param name="HeldA">Motor current [A], where it is held.</param>
 /// <param name="ByWindingA">Motor current from the winding's temperature [A from °C], where the throttle is held.</param>
 /// <param name="SpeedRadPerS">Speed [rad/s].</param>
-/// <param name="RippleA2">Mean square of the ripple [A²].</param>
+/// <param name="Ripple">Mean square of the ripple from winding and magnet temperature [A² from °C]; null for none.</param>
 /// <param name="Uneven">Unevenness of the heat, 1 while turning.</param>
 public sealed record Drive(
     DriveKind Follows,
@@ -20,7 +21,7 @@ public sealed record Drive(
     double HeldA,
     Func<double, double>? ByWindingA,
     double SpeedRadPerS,
-    double RippleA2,
+    Func<double, double, double>? Ripple,
     double Uneven
 )
 {
@@ -30,43 +31,49 @@ public sealed record Drive(
     /// <summary>A torque at a speed.</summary>
     /// <param name="shaftNm">Shaft torque [N·m]; negative when braking.</param>
     /// <param name="speedRadPerS">Speed [rad/s].</param>
-    /// <param name="rippleA2">Mean square of the ripple [A²].</param>
-    public static Drive Torque(double shaftNm, double speedRadPerS, double rippleA2 = 0) =>
-        new(DriveKind.Torque, shaftNm, double.NaN, null, speedRadPerS, rippleA2, 1);
+    /// <param name="ripple">Mean square of the ripple from winding and magnet temperature [A² from °C].</param>
+    public static Drive Torque(
+        double shaftNm,
+        double speedRadPerS,
+        Func<double, double, double>? ripple = null
+    ) => new(DriveKind.Torque, shaftNm, double.NaN, null, speedRadPerS, ripple, 1);
 
     /// <summary>A torque held at standstill or nearly so; the motor's friction is already taken off it.</summary>
     /// <param name="holdingNm">Torque [N·m].</param>
+    /// <param name="speedRadPerS">Speed of creeping back [rad/s].</param>
+    /// <param name="ripple">Mean square of the ripple from winding and magnet temperature [A² from °C].</param>
     /// <param name="uneven">Unevenness of the heat.</param>
-    public static Drive Holding(double holdingNm, double uneven = 1) =>
-        new(DriveKind.Holding, holdingNm, double.NaN, null, 0, 0, uneven);
+    public static Drive Holding(
+        double holdingNm,
+        double speedRadPerS,
+        Func<double, double, double>? ripple = null,
+        double uneven = 1
+    ) => new(DriveKind.Holding, holdingNm, double.NaN, null, speedRadPerS, ripple, uneven);
 
     /// <summary>A held current.</summary>
     /// <param name="currentA">Motor current [A].</param>
     /// <param name="speedRadPerS">Speed [rad/s].</param>
-    /// <param name="rippleA2">Mean square of the ripple [A²].</param>
+    /// <param name="ripple">Mean square of the ripple from winding and magnet temperature [A² from °C].</param>
     /// <param name="uneven">Unevenness of the heat.</param>
     public static Drive Current(
         double currentA,
         double speedRadPerS,
-        double rippleA2 = 0,
+        Func<double, double, double>? ripple = null,
         double uneven = 1
-    ) => new(DriveKind.Current, double.NaN, currentA, null, speedRadPerS, rippleA2, uneven);
+    ) => new(DriveKind.Current, double.NaN, currentA, null, speedRadPerS, ripple, uneven);
 
     /// <summary>A held throttle on a locked motor.</summary>
     /// <param name="byWindingA">Motor current from the winding's temperature [A from °C].</param>
-    /// <param name="rippleA2">Mean square of the ripple [A²].</param>
+    /// <param name="ripple">Mean square of the ripple from winding and magnet temperature [A² from °C].</param>
     /// <param name="uneven">Unevenness of the heat.</param>
-    public static Drive Throttle(Func<double, double> byWindingA, double rippleA2, double uneven) =>
-        new(DriveKind.Throttle, double.NaN, double.NaN, byWindingA, 0, rippleA2, uneven);
+    public static Drive Throttle(
+        Func<double, double> byWindingA,
+        Func<double, double, double>? ripple,
+        double uneven
+    ) => new(DriveKind.Throttle, double.NaN, double.NaN, byWindingA, 0, ripple, uneven);
 
-    /// <summary>Longest piece in which the current may be held [s].</summary>
-    public double LongestPieceS =>
-        Follows switch
-        {
-            DriveKind.Torque or DriveKind.Holding => 10,
-            DriveKind.Throttle => 1,
-            _ => double.PositiveInfinity,
-        };
+    /// <summary>Whether current and ripple stay whatever the temperatures do.</summary>
+    public bool Held => Follows == DriveKind.Current && Ripple is null;
 
     /// <summary>Motor current at given temperatures [A].</summary>
     /// <param name="motor">The motor.</param>
@@ -81,20 +88,37 @@ public sealed record Drive(
             _ => HeldA,
         };
 
-    /// <summary>The heat network under this drive, the current held as given temperatures ask for it.</summary>
+    /// <summary>Mean square of the whole motor current, ripple included [A²].</summary>
+    /// <param name="currentA">Mean motor current [A].</param>
+    /// <param name="windingC">Winding temperature [°C].</param>
+    /// <param name="magnetC">Magnet temperature [°C].</param>
+    public double MeanSquareA2(double currentA, double windingC, double magnetC) =>
+        (currentA * currentA) + (Ripple is null ? 0 : Ripple(windingC, magnetC));
+
+    /// <summary>
+    /// The heat network under this drive near given temperatures: the current held as they ask for it; at a held throttle,
+    /// where the current falls as the winding warms, the heat along its tangent.
+    /// </summary>
     /// <param name="warmth">The motor in its air.</param>
     /// <param name="x">Winding and case.</param>
     public TwoNode Network(MotorWarmth warmth, MotorTemperature x)
     {
         var motor = warmth.Motor;
-        var current = CurrentA(motor, x.WindingC, warmth.MagnetC(x));
-        return new(
-            motor.Heat,
-            motor.ResistanceOhm,
-            Uneven * ((current * current) + RippleA2),
-            motor.SpinHeatW(SpeedRadPerS) + (motor.BrushDropV * Math.Abs(current)),
-            warmth.AmbientC
-        );
+        var magnet = warmth.MagnetC(x);
+        var current = CurrentA(motor, x.WindingC, magnet);
+        var constant = motor.SpinHeatW(SpeedRadPerS) + (motor.BrushDropV * Math.Abs(current));
+        if (Follows != DriveKind.Throttle)
+        {
+            var square = Uneven * MeanSquareA2(current, x.WindingC, magnet);
+            return new(motor.Heat, motor.ResistanceOhm, square, constant, warmth.AmbientC);
+        }
+
+        double Copper(double windingC) =>
+            Uneven
+            * MeanSquareA2(CurrentA(motor, windingC, magnet), windingC, magnet)
+            * motor.ResistanceAt(windingC);
+        var heat = CopperHeat.Along(Copper, x.WindingC);
+        return new(motor.Heat, heat, constant, warmth.AmbientC);
     }
 }
 

@@ -64,7 +64,7 @@ public sealed record LapWarmth(
         return Walk(warmth, segments, start, MapOf(warmth, segments, start));
     }
 
-    /// <summary>The map of one lap from given temperatures, the current held in each piece.</summary>
+    /// <summary>The map of one lap from given temperatures, with the currents that it has from there.</summary>
     /// <param name="warmth">The motor in its air.</param>
     /// <param name="segments">Drive and duration [s] of each segment.</param>
     /// <param name="start">Temperatures at the start.</param>
@@ -78,12 +78,13 @@ public sealed record LapWarmth(
         var x = start;
         foreach (var (drive, seconds) in segments)
         {
-            var (count, piece) = MotorWarmth.Pieces(drive, seconds);
-            for (var n = 0; n < count; n++)
+            for (var left = seconds; left > 0; )
             {
-                var step = drive.Network(warmth, x).Over(piece);
+                var (network, piece) = Piece.Next(warmth, drive, x, left);
+                var step = network.Over(piece);
                 map = map.Then(step);
                 x = step.Apply(x);
+                left -= piece;
             }
         }
 
@@ -106,14 +107,14 @@ public sealed record LapWarmth(
         {
             starts[s] = x;
             var (drive, seconds) = segments[s];
-            var (count, piece) = MotorWarmth.Pieces(drive, seconds);
-            for (var n = 0; n < count; n++)
+            for (var left = seconds; left > 0; )
             {
-                var network = drive.Network(warmth, x);
+                var (network, piece) = Piece.Next(warmth, drive, x, left);
                 winding = Math.Max(winding, network.Peak(x, 1, piece));
                 magnet = Math.Max(magnet, network.Peak(x, warmth.MagnetWeight, piece));
                 housing = Math.Max(housing, network.Peak(x, 0, piece));
                 x = network.Over(piece).Apply(x);
+                left -= piece;
             }
         }
 

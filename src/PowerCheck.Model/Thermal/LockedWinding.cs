@@ -18,19 +18,13 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
     /// <summary>How far ahead a time to a limit is looked for [s].</summary>
     public const double HorizonS = 900;
 
-    /// <summary>Longest piece of the network phase [s].</summary>
-    private const double LongestPieceS = 30;
-
-    /// <summary>Winding may change by this much within a piece in which the current is held [K].</summary>
-    private const double PieceK = 4;
-
     /// <summary>Heat in the winding at a temperature, unevenness included [W].</summary>
     /// <param name="windingC">Winding temperature [°C].</param>
     public double HeatW(double windingC)
     {
         var current = Drive.CurrentA(Warmth.Motor, windingC, 20);
         return Drive.Uneven
-            * ((current * current) + Drive.RippleA2)
+            * Drive.MeanSquareA2(current, windingC, 20)
             * Warmth.Motor.ResistanceAt(windingC);
     }
 
@@ -95,9 +89,9 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
         var x = start with { WindingC = AloneAfterC(start.WindingC, Math.Min(seconds, AloneS)) };
         for (var t = AloneS; t < seconds; )
         {
-            var (network, piece) = Piece(x, seconds - t);
-            x = network.Over(piece).Apply(x);
-            t += piece;
+            var piece = Piece.Next(Warmth, Drive, x, seconds - t);
+            x = piece.Apply(x);
+            t += piece.Seconds;
         }
 
         return Math.Min(x.WindingC, Highest);
@@ -156,7 +150,7 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
         var x = start;
         for (var t = AloneS; t < HorizonS; )
         {
-            var (network, piece) = Piece(x, HorizonS - t);
+            var (network, piece) = Piece.Next(Warmth, Drive, x, HorizonS - t);
             var next = network.Over(piece).Apply(x);
             if (next.WindingC >= limit)
             {
@@ -168,18 +162,5 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
         }
 
         return double.PositiveInfinity;
-    }
-
-    // The network over a piece so short that the winding changes by few kelvin, under the current of its middle.
-    private (TwoNode Network, double PieceS) Piece(MotorTemperature x, double longest)
-    {
-        var held = Drive.Network(Warmth, x);
-        var rate = Math.Abs(held.Over(1e-3).Apply(x).WindingC - x.WindingC) / 1e-3;
-        var piece = Math.Min(
-            Math.Min(longest, LongestPieceS),
-            Math.Max(Math.Max(0.05, longest / 2000), PieceK / rate)
-        );
-        var middle = held.Over(piece / 2).Apply(x);
-        return (Drive.Network(Warmth, middle), piece);
     }
 }

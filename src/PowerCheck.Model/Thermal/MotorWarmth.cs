@@ -14,9 +14,6 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     /// <summary>A winding that hot drags everything past its limit at once; figures stay finite [°C].</summary>
     public const double FarBeyondC = 1e6;
 
-    /// <summary>A drive is cut into no more pieces than this, however long it lasts.</summary>
-    public const int MostPieces = 240;
-
     /// <summary>How far ahead a time to a limit is looked for [s].</summary>
     public const double HorizonS = 3600;
 
@@ -72,11 +69,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
                 return MotorTemperature.At(double.PositiveInfinity);
             }
 
-            if (
-                drive.Follows == DriveKind.Current
-                || double.IsNaN(next.WindingC)
-                || Near(x, next, 1e-7)
-            )
+            if (drive.Held || double.IsNaN(next.WindingC) || Near(x, next, 1e-7))
             {
                 return next;
             }
@@ -93,16 +86,17 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     /// <param name="seconds">How long [s].</param>
     public MotorTemperature After(Drive drive, MotorTemperature start, double seconds)
     {
-        var (count, piece) = Pieces(drive, seconds);
         var x = start;
-        for (var n = 0; n < count; n++)
+        for (var left = seconds; left > 0; )
         {
             if (x.WindingC > RunawayC)
             {
                 return MotorTemperature.At(double.PositiveInfinity);
             }
 
-            x = drive.Network(this, x).Over(piece).Apply(x);
+            var piece = Piece.Next(this, drive, x, left);
+            x = piece.Apply(x);
+            left -= piece.Seconds;
         }
 
         return x.WindingC > RunawayC ? MotorTemperature.At(double.PositiveInfinity) : x;
@@ -130,10 +124,10 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         var windingOpen = MayReach(settled, start, 1, heat.WindingLimitC);
         var magnetOpen = MayReach(settled, start, MagnetWeight, heat.MagnetLimitC);
         var x = start;
-        var piece = Math.Min(drive.LongestPieceS, HorizonS);
+        var piece = 0.0;
         for (var t = 0.0; (windingOpen || magnetOpen) && t < HorizonS; t += piece)
         {
-            var network = drive.Network(this, x);
+            (var network, piece) = Piece.Next(this, drive, x, HorizonS - t);
             var next = network.Over(piece).Apply(x);
             if (windingOpen && network.Reaches(x, next, 1, heat.WindingLimitC))
             {
@@ -157,16 +151,6 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         }
 
         return (winding, magnet);
-    }
-
-    /// <summary>How many pieces a drive is cut into, and how long each is [s].</summary>
-    /// <param name="drive">The drive.</param>
-    /// <param name="seconds">How long the drive lasts [s].</param>
-    public static (int Count, double PieceS) Pieces(Drive drive, double seconds)
-    {
-        var wanted = Math.Ceiling((seconds / drive.LongestPieceS) - 1e-9);
-        var count = (int)Math.Clamp(wanted, 1, MostPieces);
-        return (count, seconds / count);
     }
 
     // Under a constant drive a temperature overshoots where it settles by no more than where it starts.

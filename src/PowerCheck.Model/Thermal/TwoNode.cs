@@ -1,5 +1,4 @@
 using MathNet.Numerics.RootFinding;
-using PowerCheck.Model.Materials;
 using PowerCheck.Model.Motors;
 
 namespace PowerCheck.Model.Thermal;
@@ -45,18 +44,22 @@ public readonly struct TwoNode
         double constantW,
         double ambientC
     )
+        : this(heat, CopperHeat.Of(current2, resistanceOhm), constantW, ambientC) { }
+
+    /// <summary>The network under a copper heat.</summary>
+    /// <param name="heat">The motor's heat network.</param>
+    /// <param name="copper">Copper heat over the winding's temperature, unevenness included.</param>
+    /// <param name="constantW">Heat that does not depend on the winding's temperature: iron, friction, brushes [W].</param>
+    /// <param name="ambientC">Air temperature [°C].</param>
+    public TwoNode(MotorHeat heat, CopperHeat copper, double constantW, double ambientC)
     {
-        var copperW = current2 * resistanceOhm;
-        var growth = copperW * Copper.TemperatureCoefficientPerK;
         var between = 1 / heat.WindingToCaseKPerW;
         var outward = 1 / heat.CaseToAmbientKPerW;
-        a11 = (growth - between) / heat.WindingJPerK;
+        a11 = (copper.PerKelvinW - between) / heat.WindingJPerK;
         a12 = between / heat.WindingJPerK;
         a21 = between / heat.CaseJPerK;
         a22 = -(between + outward) / heat.CaseJPerK;
-        b1 =
-            (copperW - (20 * growth) + (heat.SpinHeatInWinding ? constantW : 0))
-            / heat.WindingJPerK;
+        b1 = (copper.AtZeroW + (heat.SpinHeatInWinding ? constantW : 0)) / heat.WindingJPerK;
         b2 = ((heat.SpinHeatInWinding ? 0 : constantW) + (outward * ambientC)) / heat.CaseJPerK;
         var middle = (a11 + a22) / 2;
         var half = Math.Sqrt(((a11 - a22) * (a11 - a22) / 4) + (a12 * a21));
@@ -171,6 +174,10 @@ public readonly struct TwoNode
             && Rate(end, windingWeight) < 0
             && Over(Turn(start, windingWeight)).Apply(start).Weighted(windingWeight) >= limitC;
     }
+
+    /// <summary>How fast the winding warms [K/s].</summary>
+    /// <param name="x">Winding and case.</param>
+    public double WindingRate(MotorTemperature x) => Rate(x, 1);
 
     private double Rate(MotorTemperature x, double windingWeight) =>
         (windingWeight * ((a11 * x.WindingC) + (a12 * x.CaseC) + b1))

@@ -66,24 +66,36 @@ public sealed class CaseHeatTests
             hold.CurrentA(rig.Motor, 20, 20),
             1e-9
         );
-        Assert.Equal((0, 0), (climb.RippleA2, hold.SpeedRadPerS));
+        Assert.Null(climb.Ripple);
+        Assert.Equal(cases[LoadCaseName.Hold].MotorSpeedRadPerS, hold.SpeedRadPerS);
     }
 
-    [Fact]
-    public void Ripple_is_what_the_rms_current_has_over_the_mean()
+    [Theory]
+    [InlineData(LoadCaseName.Level)]
+    [InlineData(LoadCaseName.Climb)]
+    public void Ripple_is_what_the_rms_current_has_over_the_mean_and_follows_the_temperatures(
+        LoadCaseName name
+    )
     {
-        var rig = SampleRig.Of(Label());
-        var climb = CaseRunner.Run(rig)[LoadCaseName.Climb] with
-        {
-            MotorCurrentA = 12,
-            MotorRmsCurrentA = 13,
-        };
-
-        Assert.Equal(25, CaseHeat.Turning(rig, climb)!.RippleA2, 1e-9);
-        Assert.Equal(
-            0,
-            CaseHeat.Turning(rig, climb with { MotorRmsCurrentA = 12 - 1e-9 })!.RippleA2
+        var label = Label();
+        var rig = SampleRig.Of(
+            label with
+            {
+                Controller = label.Controller with { PwmFrequencyHz = 4000 },
+                Motor = label.Motor with { InductanceH = 20e-6 },
+            }
         );
+        var load = CaseRunner.Run(rig)[name];
+        var ripple = CaseHeat.Turning(rig, load)!.Ripple!;
+
+        Assert.Equal(
+            (load.MotorRmsCurrentA * load.MotorRmsCurrentA)
+                - (load.MotorCurrentA * load.MotorCurrentA),
+            ripple(20, 20),
+            1e-6
+        );
+        // A warm winding needs more duty, and under half a duty more of it ripples more.
+        Assert.True(load.DutyRatio < 0.4 && ripple(120, 20) > ripple(20, 20));
     }
 
     [Fact]

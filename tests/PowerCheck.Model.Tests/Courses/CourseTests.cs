@@ -220,7 +220,7 @@ public sealed class CourseTests
 
         Assert.Equal(level, warmth.StartLevel, 1e-6);
         Assert.Equal(highest, warmth.PeakLevel, 1e-6);
-        Assert.Equal(level, warmth.LevelAtEnd(1e6), 1e-6);
+        Assert.Equal(level, warmth.LevelAtEnd(1e5 * course.LapS), 1e-6);
         Assert.Equal(0, warmth.LevelAtEnd(0));
     }
 

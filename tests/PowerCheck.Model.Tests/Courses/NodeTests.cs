@@ -220,7 +220,7 @@ public sealed class NodeTests
         var warmth = ControllerWarmth.Over(it.Rig, lapped.Segments, 60, lapped.Lap.At(0.5));
         var node = it.Result.Temperatures.Controller;
 
-        Assert.Equal(warmth.TemperatureC(warmth.LevelAtEnd(2)), node.CourseEndC, 1e-9);
+        Assert.Equal(warmth.TemperatureC(warmth.LevelAtEnd(120)), node.CourseEndC, 1e-9);
         Assert.Equal(warmth.TemperatureC(warmth.PeakLevel), node.PeakC, 1e-9);
         var k = CaseHeat.ControllerLoad(it.Rig, it.Cases[LoadCaseName.Climb]);
         Assert.Equal(
@@ -228,9 +228,9 @@ public sealed class NodeTests
                 LoadCaseName.Climb,
                 25 + (75 * k),
                 warmth.Memory.TimeToLimit(0, k),
-                warmth.Memory.TimeToLimit(warmth.LevelAtEnd(2), k),
+                warmth.Memory.TimeToLimit(warmth.LevelAtEnd(120), k),
                 60,
-                25 + (75 * warmth.Memory.After(warmth.LevelAtEnd(2), k, 60))
+                25 + (75 * warmth.Memory.After(warmth.LevelAtEnd(120), k, 60))
             ),
             node.Cases.Single(c => c.Case == LoadCaseName.Climb)
         );

@@ -18,12 +18,12 @@ public sealed class BusTests
 
     [Fact]
     public void A_fed_current_closes_every_loop() =>
-        Gen.Select(Circuits, Gen.Double[0.1, 60], Gen.Double[0.05, 25], Gen.Double[0, 8])
+        Gen.Select(Circuits, Gen.Double[0.1, 60], Gen.Double[0.05, 25])
             .Sample(
-                (circuit, motorA, neededV, extraW) =>
+                (circuit, motorA, neededV) =>
                 {
                     var (source, auxiliary, n) = circuit;
-                    var bus = Bus.Feeding(source, auxiliary, n, motorA, neededV, extraW: extraW);
+                    var bus = Bus.Feeding(source, auxiliary, n, motorA, neededV);
                     if (!bus.Reached)
                     {
                         return;
@@ -33,7 +33,7 @@ public sealed class BusTests
                     Near(neededV, bus.Duty * bus.BusV);
                     Near(
                         auxiliary.CurrentA
-                            + ((auxiliary.PowerW + (n * extraW)) / bus.BusV)
+                            + (auxiliary.PowerW / bus.BusV)
                             + (n * bus.Duty * motorA),
                         bus.BatteryA
                     );
@@ -140,9 +140,9 @@ public sealed class BusTests
     public void A_braking_motor_takes_nothing_from_the_battery()
     {
         var auxiliary = new AuxiliaryLoad(0.1, 0);
-        var braking = Bus.Feeding(new(11.1, 0.02), auxiliary, 1, -5, 3, extraW: 2);
+        var braking = Bus.Feeding(new(11.1, 0.02), auxiliary, 1, -5, 3);
         Assert.Equal((0, 0.1), (braking.Duty, braking.BatteryA));
-        Assert.Equal(braking, Bus.Feeding(new(11.1, 0.02), auxiliary, 1, 5, -0.5, extraW: 2));
+        Assert.Equal(braking, Bus.Feeding(new(11.1, 0.02), auxiliary, 1, 5, -0.5));
     }
 
     [Fact]

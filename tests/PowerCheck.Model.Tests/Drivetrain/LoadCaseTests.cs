@@ -120,11 +120,14 @@ public sealed class LoadCaseTests
         var hold = HoldCase.Of(Sample);
         var torque = WheelLoad.HoldingNm(Sample, Sample.ClimbSlopeRad);
         var kt = Sample.Motor.TorqueConstantNmPerA;
-        // The current meets winding, switches and motor leads.
-        var speed = torque / kt * (0.022 + Sample.LoopOhm) / kt;
+        // The current meets winding, switches and motor leads; friction that grows with speed helps:
+        // kt·i + kt·s·ω = q with kt·ω = i·R.
+        var loop = 0.022 + Sample.LoopOhm;
+        var current = torque / (kt + (Sample.Motor.NoLoad.SlopeAPerRadPerS * loop));
+        var speed = current * loop / kt;
         Assert.Equal(speed, hold.MotorSpeedRadPerS, 1e-9);
         Assert.Equal(speed / (56.0 / 12 * 2.8 * 3.5) * 0.059, hold.CreepBackMPerS, 1e-9);
-        Assert.Equal(torque / kt, hold.MotorCurrentA, 1e-9);
+        Assert.Equal(current, hold.MotorCurrentA, 1e-9);
         Assert.Equal(0.05, hold.BatteryCurrentA, 1e-12);
     }
 
@@ -284,7 +287,9 @@ public sealed class LoadCaseTests
         var climb = SteadyCases.Climb(rig);
         var i = climb.MotorCurrentA;
         var others = rig.Auxiliary.CurrentA + (rig.Auxiliary.PowerW / climb.BusVoltageV);
-        var on = i + others;
+        // While on, a rippling current is more than its mean.
+        var on = others + ((climb.BatteryCurrentA - others) / climb.DutyRatio);
+        Assert.True(on > i + others);
         var ripple = (climb.MotorRmsCurrentA * climb.MotorRmsCurrentA) - (i * i);
         Assert.Equal(
             Math.Sqrt(

@@ -44,11 +44,11 @@ public sealed class EnergyLaws
                     return null;
                 }
 
-                // Holding torque times speed goes into winding, brushes, switches and leads; friction heats the motor on top.
-                var work = WheelLoad.HoldingNm(rig, rig.ClimbSlopeRad) * hold.MotorSpeedRadPerS;
+                // What the slope turns goes into winding, brushes, switches, leads and the motor's own friction.
+                var friction = rig.Motor.TorqueConstantNmPerA * rig.Motor.NoLoad.StandstillA;
+                var torque = WheelLoad.HoldingNm(rig, rig.ClimbSlopeRad) + friction;
                 var loop = hold.MotorCurrentA * hold.MotorCurrentA * rig.LoopOhm;
-                var spin = rig.Motor.SpinHeatW(hold.MotorSpeedRadPerS);
-                return Law.Same("work", work, hold.MotorHeatW - spin + loop);
+                return Law.Same("work", torque * hold.MotorSpeedRadPerS, hold.MotorHeatW + loop);
             }
         );
 

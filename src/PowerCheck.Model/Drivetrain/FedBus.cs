@@ -1,0 +1,101 @@
+using PowerCheck.Model.Controllers;
+
+namespace PowerCheck.Model.Drivetrain;
+
+/// <summary>The bus while a real bridge feeds each motor a current, and what is lost beside (M3).</summary>
+/// <param name="Bus">The bus.</param>
+/// <param name="Loss">Losses of freewheeling, switching and ripple in one motor and its controller.</param>
+public readonly record struct FedBus(Bus Bus, BridgeLoss Loss)
+{
+    private const int MostSteps = 60;
+
+    /// <summary>The bus at a current and a voltage that the bridge must make for it.</summary>
+    /// <remarks>
+    /// V = E − Rs·I(V), where duty, losses and so the current that the pack carries are known from V. The right side bends
+    /// one way only, so that Newton's steps from the open circuit come down to the upper root, if there is one.
+    /// </remarks>
+    /// <param name="rig">The rig.</param>
+    /// <param name="source">Pack and battery leads.</param>
+    /// <param name="motorA">Motor current [A].</param>
+    /// <param name="neededV">Voltage that the bridge must make [V].</param>
+    /// <param name="motorOhm">Resistance of the motor [Ω].</param>
+    public static FedBus Of(Rig rig, Source source, double motorA, double neededV, double motorOhm)
+    {
+        var ideal = Bus.Feeding(source, rig.Auxiliary, rig.Vehicle.MotorCount, motorA, neededV);
+        if (!(neededV > 0 && motorA > 0) || double.IsNaN(ideal.BusV) || Lossless(rig))
+        {
+            return new(ideal, BridgeLoss.Of(rig, source, ideal, motorA, motorOhm));
+        }
+
+        (FedBus Fed, double LeftV) At(double busV) =>
+            Drawn(rig, source, motorA, neededV, motorOhm, busV);
+        var root = Descend(busV => At(busV).LeftV, source.OpenCircuitV, neededV);
+        return root >= neededV
+            ? At(root).Fed
+            : OutOfReach(rig, source, motorA, neededV, At(neededV).Fed.Loss);
+    }
+
+    private static bool Lossless(Rig rig) =>
+        Bridge.Of(rig.Controller) == default
+        && rig.Controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz;
+
+    // What is drawn at a bus voltage, and by how much the pack would then be above it.
+    private static (FedBus Fed, double LeftV) Drawn(
+        Rig rig,
+        Source source,
+        double motorA,
+        double neededV,
+        double motorOhm,
+        double busV
+    )
+    {
+        var bridge = Bridge.Of(rig.Controller);
+        var auxiliary = rig.Auxiliary;
+        var motors = rig.Vehicle.MotorCount;
+        var duty = bridge.DutyFor(neededV, busV);
+        var others = auxiliary.CurrentA + (auxiliary.PowerW / busV);
+        var bus = new Bus(busV, duty, double.NaN, others, true, false);
+        var loss = BridgeLoss.Of(rig, source, bus, motorA, motorOhm);
+        var mean = motors * ((duty * motorA) + (loss.BesidesW / busV));
+        var carried = bridge.Unsmoothed ? motors * (motorA + loss.LiftA) : mean;
+        var left = source.OpenCircuitV - (source.ResistanceOhm * (others + carried)) - busV;
+        return (new(bus with { BatteryA = others + mean }, loss), left);
+    }
+
+    private static FedBus OutOfReach(
+        Rig rig,
+        Source source,
+        double motorA,
+        double neededV,
+        BridgeLoss loss
+    )
+    {
+        var motors = rig.Vehicle.MotorCount;
+        var asked = rig.Auxiliary.PowerW + (motors * ((motorA * neededV) + loss.DrawnW));
+        return new(Bus.OutOfReach(source, rig.Auxiliary, motors * motorA, asked), default);
+    }
+
+    // Newton's steps down from a voltage; NaN where the slope turns before a root is found, or under the least voltage.
+    private static double Descend(Func<double, double> left, double fromV, double leastV)
+    {
+        const double Small = 1e-6;
+        var v = fromV;
+        for (var n = 0; n < MostSteps && v >= leastV; n++)
+        {
+            var slope = (left(v + Small) - left(v - Small)) / (2 * Small);
+            if (!(slope < 0))
+            {
+                return double.NaN;
+            }
+
+            var step = left(v) / slope;
+            v -= step;
+            if (Math.Abs(step) < 1e-13 * fromV)
+            {
+                return v;
+            }
+        }
+
+        return v >= leastV && Math.Abs(left(v)) < 1e-9 ? v : double.NaN;
+    }
+}
