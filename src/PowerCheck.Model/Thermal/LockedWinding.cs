@@ -47,8 +47,8 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
         );
 
     /// <summary>
-    /// Winding temperature after a time with the copper alone [°C]: exact at a held current; at a set throttle, where the
-    /// current only falls, the quadrature is solved below that.
+    /// Winding temperature after a time with the copper alone [°C]: exact at a held current; at a set throttle, or where the
+    /// current ripples, the quadrature is solved.
     /// </summary>
     /// <param name="startC">Winding temperature at the start [°C].</param>
     /// <param name="seconds">How long [s], within the first 2 s.</param>
@@ -66,11 +66,27 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
                 * growth
                 / Copper.TemperatureCoefficientPerK
             );
-        var most = Math.Min(held, Highest);
+        if (Drive.Held)
+        {
+            return Math.Min(held, Highest);
+        }
+
+        // A throttle's current only falls, so that the held one is the most; a ripple may grow with the winding.
+        var most = Drive.Ripple is null ? Math.Min(held, Highest) : Highest;
         double Late(double toC) => AloneTimeS(startC, toC) - seconds;
         double LatePerK(double toC) => Warmth.Motor.Heat.CopperJPerK / HeatW(toC);
-        return Drive.Follows != DriveKind.Throttle || !(Late(most) > 0) ? most
-            : NewtonRaphson.TryFindRoot(Late, LatePerK, most, startC, most, 1e-6, 20, out var found)
+        var first = Math.Min(held, most);
+        return !(Late(most) > 0) ? most
+            : NewtonRaphson.TryFindRoot(
+                Late,
+                LatePerK,
+                first,
+                startC,
+                most,
+                1e-6,
+                20,
+                out var found
+            )
                 ? found
             : Brent.FindRoot(Late, startC, most, 1e-6, 200);
     }
