@@ -28,15 +28,18 @@ public readonly record struct Bridge(double FreewheelV, double EdgeShare, bool U
         (neededV + FreewheelV) / (busV + FreewheelV);
 
     /// <summary>Losses of one controller beyond its switches' resistance, without ripple [W]. Source: slva.</summary>
-    /// <remarks>V_f·i·(1 − D) of the freewheel path, and the loss of switching.</remarks>
+    /// <remarks>
+    /// V_f·i·(1 − D) of the freewheel path, and the loss of switching. A braking motor is shorted through the switches.
+    /// </remarks>
     /// <param name="motorA">Motor current [A].</param>
     /// <param name="bus">The bus.</param>
     public double LossW(double motorA, Bus bus) =>
-        (FreewheelV > 0 ? FreewheelV * Math.Abs(motorA) * (1 - bus.Duty) : 0) + EdgeW(motorA, bus);
+        (FreewheelV > 0 && motorA > 0 ? FreewheelV * motorA * (1 - bus.Duty) : 0)
+        + EdgeW(motorA, bus);
 
     /// <summary>Loss of switching where the bridge switches at all [W]: ½·V·i·t_edge·f.</summary>
     /// <param name="motorA">Motor current [A].</param>
     /// <param name="bus">The bus.</param>
     public double EdgeW(double motorA, Bus bus) =>
-        bus.Duty is > 0 and < 1 ? EdgeShare * Math.Abs(motorA) * bus.BusV : 0;
+        motorA > 0 && bus.Duty is > 0 and < 1 ? EdgeShare * motorA * bus.BusV : 0;
 }
