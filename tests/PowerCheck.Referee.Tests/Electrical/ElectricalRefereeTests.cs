@@ -75,7 +75,6 @@ public sealed class ElectricalRefereeTests(ITestOutputHelper output)
 
     private static IEnumerable<string> Apart(Quantity quantity, RefereedCases rig) =>
         from entry in rig.Circuits
-        where InProgress.Agreed(quantity, rig, entry.Key)
         let check = rig.Of(entry.Key)
         where quantity.Told(check, entry.Value)
         let percent = quantity.DeviationPercent(check, entry.Value)
