@@ -1,27 +1,37 @@
+using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Tests.Rigs;
 
 namespace PowerCheck.Model.Tests.Drivetrain;
 
-/// <summary>What ripple heats and draws (M3), by hand arithmetic.</summary>
+/// <summary>What ripple and edges heat and draw (M3), by hand arithmetic: 10 V bus, 20 A, a pack of 20 mΩ.</summary>
 public sealed class BridgeLossTests
 {
     private const double MotorOhm = 0.03;
 
-    private static Rig Of(double hertz, int motors = 2) =>
+    private static Rig Of(
+        double hertz,
+        int motors = 2,
+        Freewheel freewheel = Freewheel.Diode,
+        double edgeS = 0
+    ) =>
         SampleRig.Of(
             SampleRig.Brushless with
             {
-                Controller = SampleRig.Brushless.Controller with { PwmFrequencyHz = hertz },
+                Controller = SampleRig.Brushless.Controller with
+                {
+                    PwmFrequencyHz = hertz,
+                    Freewheel = freewheel,
+                    EdgeTimeS = edgeS,
+                },
                 Motor = SampleRig.Brushless.Motor with { InductanceH = 20e-6 },
                 Vehicle = SampleRig.Brushless.Vehicle with { MotorCount = motors },
             }
         );
 
-    private static BridgeLoss Loss(Rig rig, Bridge bridge, double duty, double motorA = 20) =>
+    private static BridgeLoss Loss(Rig rig, double duty, double motorA = 20) =>
         BridgeLoss.Of(
             rig,
-            bridge,
             new Source(11, 0.02),
             new Bus(10, duty, 5, 0, true, false),
             motorA,
@@ -42,42 +52,68 @@ public sealed class BridgeLossTests
         bool ripples
     )
     {
-        var loss = Loss(Of(hertz), default, duty, motorA);
+        var loss = Loss(Of(hertz), duty, motorA);
 
         Assert.Equal(ripples, loss.RippleA2 > 0);
         Assert.Equal(ripples, loss.RippleW > 0);
     }
 
     [Theory]
-    [InlineData(false, 1)]
-    [InlineData(false, 2)]
-    [InlineData(true, 1)]
-    [InlineData(true, 2)]
-    public void Ripple_heats_motor_and_loop_and_without_capacitors_the_pack_while_on(
-        bool unsmoothed,
-        int motors
+    [InlineData(4500, 1, Freewheel.Synchronous, 0)]
+    [InlineData(4500, 2, Freewheel.Diode, 1e-6)]
+    [InlineData(3000, 1, Freewheel.Synchronous, 1e-6)]
+    [InlineData(3000, 2, Freewheel.Diode, 0)]
+    public void What_ripple_draws_heats_motor_and_loop_and_without_capacitors_the_pack_while_on(
+        double hertz,
+        int motors,
+        Freewheel freewheel,
+        double edgeS
     )
     {
-        var rig = Of(3000, motors);
-        var loss = Loss(rig, new(0.8, 0.01, unsmoothed), 0.4);
+        var rig = Of(hertz, motors, freewheel, edgeS);
+        var loss = Loss(rig, 0.4);
+        var diodeV = freewheel == Freewheel.Diode ? 0.8 : 0;
+        var loop = MotorOhm + rig.LoopOhm;
         // The diode adds its drop to what the inductance sees.
-        var ripple = Ripple.MeanSquare(10.8, 0.4, MotorOhm + rig.LoopOhm, 20e-6, 3000);
-        var pack = unsmoothed ? 0.4 * motors * 0.02 : 0;
+        var ripple = Ripple.MeanSquare(10 + diodeV, 0.4, loop, 20e-6, hertz);
+        var pack = hertz < 4000 ? 0.4 * motors * 0.02 : 0;
+        // Half of 10 V · 20 A for each edge.
+        var edgeW = 0.5 * 10 * 20 * edgeS * hertz;
+        // What the ripple heats comes from the bus and, over the diode's part of the time, out of the diode's loss.
+        var drawnA = ripple * (loop + pack) / (10 + diodeV);
 
         Assert.Equal(ripple, loss.RippleA2, 1e-9);
-        Assert.Equal(ripple * (MotorOhm + rig.LoopOhm + pack), loss.RippleW, 1e-9);
-        Assert.Equal(20 * ((0.8 * 0.6) + (0.01 * 10)), loss.ControllerW, 1e-9);
+        Assert.Equal(ripple * loop, loss.RippleW, 1e-9);
+        Assert.Equal(edgeW + (diodeV * ((20 * 0.6) - drawnA)), loss.ControllerW, 1e-9);
+        Assert.Equal(edgeW + (10 * drawnA), loss.BesidesW, 1e-9);
+        Assert.Equal(loss.BesidesW / (0.4 * 10), loss.LiftA, 1e-9);
         Assert.Equal(loss.ControllerW + loss.RippleW, loss.DrawnW, 1e-12);
+    }
+
+    [Fact]
+    public void Without_ripple_edges_and_diode_are_all_that_is_lost()
+    {
+        var loss = Loss(Of(10_000, edgeS: 1e-6), 0.25);
+
+        // Edges ½·10 V·20 A·1 µs·10 kHz = 1 W, diode 0.8 V·20 A·0.75 = 12 W; 1 W while on a quarter of the time at 10 V.
+        Assert.Equal((13, 0, 0), (Math.Round(loss.ControllerW, 9), loss.RippleA2, loss.RippleW));
+        Assert.Equal((1, 0.4), (Math.Round(loss.BesidesW, 9), Math.Round(loss.LiftA, 9)));
+        Assert.Equal(0, Loss(Of(10_000), 0.25).LiftA);
+        // Fully on or off nothing switches.
+        Assert.Equal(
+            (0, 0),
+            (Loss(Of(10_000, edgeS: 1e-6), 1).DrawnW, Loss(Of(10_000), 1).BesidesW)
+        );
     }
 
     [Fact]
     public void Losses_are_near_when_they_differ_by_no_more_than_a_rounding()
     {
-        var loss = new BridgeLoss(6, 1, 4);
+        var loss = new BridgeLoss(6, 1, 4, 0, 0);
 
         Assert.True(loss.Near(loss));
-        Assert.True(loss.Near(new(6, 1, 4 + 9e-12)));
-        Assert.False(loss.Near(new(6, 1, 4 + 2e-11)));
-        Assert.False(loss.Near(new(6, 1, 4 - 2e-11)));
+        Assert.True(loss.Near(loss with { RippleW = 4 + 9e-12 }));
+        Assert.False(loss.Near(loss with { RippleW = 4 + 2e-11 }));
+        Assert.False(loss.Near(loss with { RippleW = 4 - 2e-11 }));
     }
 }

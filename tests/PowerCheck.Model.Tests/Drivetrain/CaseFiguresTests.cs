@@ -97,8 +97,9 @@ public sealed class CaseFiguresTests
                 Controller = Label.Controller with { PwmFrequencyHz = hertz },
             }
         );
-        // On: two motors of 20 A, 2 A else, and 4·30 A² of ripple; off: 2 A.
-        var expected = pulsed ? Math.Sqrt((0.3 * ((42 * 42) + 120)) + (0.7 * 4)) : 16;
+        // Of the mean of 16 A, 2 A go elsewhere: 14/0.3 + 2 A while on, with 4·30 A² of two motors' ripple; off: 2 A.
+        var on = (14 / 0.3) + 2;
+        var expected = pulsed ? Math.Sqrt((0.3 * ((on * on) + 120)) + (0.7 * 4)) : 16;
 
         Assert.Equal(expected, CaseFigures.BatteryRmsA(rig, Point(duty)), 1e-9);
     }

