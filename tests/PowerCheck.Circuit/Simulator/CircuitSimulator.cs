@@ -11,7 +11,9 @@ public static class CircuitSimulator
 {
     /// <summary>Tolerances: tight, for the referee is to be exact where the model claims to be.</summary>
     private const string Options =
-        ".options reltol=1e-8 abstol=1e-13 vntol=1e-11 chgtol=1e-20 gmin=1e-15 trtol=1 itl1=2000 itl2=2000 itl4=500 method=trap";
+        "abstol=1e-13 vntol=1e-11 chgtol=1e-20 gmin=1e-15 trtol=1 itl1=2000 itl2=2000 itl4=500 method=trap";
+
+    private const double Exactness = 1e-8;
 
     private const string Table = "table.txt";
 
@@ -37,6 +39,7 @@ public static class CircuitSimulator
         }
         return Run(
             deck,
+            Exactness,
             control.ToString(),
             (text, output, _) => Printed(expressions, text, output)
         );
@@ -60,15 +63,21 @@ public static class CircuitSimulator
         );
         return Run(
             deck,
+            span.RelativeTolerance,
             control,
             (text, output, folder) => Written(expressions, span, text, output, folder)
         );
     }
 
-    private static T Run<T>(Deck deck, string control, Func<string, string, string, T> read)
+    private static T Run<T>(
+        Deck deck,
+        double exactness,
+        string control,
+        Func<string, string, string, T> read
+    )
     {
         var text =
-            $"{deck.Text}{Options}\n.control\nset numdgt=15\nset wr_singlescale\n{control}quit 0\n.endc\n.end\n";
+            $"{deck.Text}.options reltol={exactness:R} {Options}\n.control\nset numdgt=15\nset wr_singlescale\n{control}quit 0\n.endc\n.end\n";
         var folder = Directory.CreateTempSubdirectory("circuit-");
         try
         {

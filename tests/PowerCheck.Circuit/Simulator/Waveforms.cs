@@ -14,7 +14,8 @@ public sealed record Waveforms(
     public double At(string expression, double timeS)
     {
         var column = Columns[expression];
-        if (timeS < TimeS[0] || timeS > TimeS[^1])
+        var rounding = 1e-9 * TimeS[^1];
+        if (timeS < TimeS[0] - rounding || timeS > TimeS[^1] + rounding)
         {
             throw new ArgumentOutOfRangeException(nameof(timeS), timeS, "Not within the run.");
         }

@@ -1,0 +1,169 @@
+using PowerCheck.Circuit.Electrical;
+using PowerCheck.Circuit.Simulator;
+
+namespace PowerCheck.Circuit.Thermal;
+
+/// <summary>
+/// What drives a warm motor, as nodes of a deck: current (<c>i</c>), resistance of the loop (<c>r</c>), bus (<c>b</c>),
+/// duty (<c>d</c>) and mean square of the ripple (<c>q</c>), each following the temperatures at every moment. Node names
+/// begin with the drive's name.
+/// </summary>
+/// <param name="At">Name of the drive.</param>
+/// <param name="Rig">The rig.</param>
+/// <param name="Lasting">Whether the load lasts, for the pack's resistance.</param>
+/// <param name="OpenV">Open-circuit voltage of the pack [V].</param>
+internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double OpenV)
+{
+    private const double CopperPerK = 0.00393;
+
+    private double PeriodS => 1e-3 / Rig.Rig.Controller.PwmFrequencyKhz;
+
+    private bool Rippling => Rig.Rig.Controller.PwmFrequencyKhz < 8;
+
+    private bool Bare => Rig.Rig.Controller.PwmFrequencyKhz < 4;
+
+    private double SourceOhm => Rig.CellsOhm(Lasting) + Rig.ConnectorOhm + Rig.BatteryLeadsOhm;
+
+    private double PathOhm => Rig.SwitchesOhm + Rig.MotorLeadsOhm;
+
+    // What the constant currents leave of the open-circuit voltage.
+    private double LeftV => Math.Max(0, OpenV - (SourceOhm * Rig.ConstantA));
+
+    // Share of the motor current that both edges of a switching draw from the bus.
+    private double Edges => Rig.Rig.Controller.EdgeTimeNs * 1e-9 / PeriodS / 2;
+
+    /// <summary>Heat in the winding by current and ripple [W].</summary>
+    public string WindingW =>
+        FormattableString.Invariant($"(v({At}i)*v({At}i)+v({At}q))*(v({At}r)-{PathOhm:R})");
+
+    /// <summary>Heat that the brushes' drop makes [W].</summary>
+    public string BrushW => FormattableString.Invariant($"{Rig.BrushV:R}*abs(v({At}i))");
+
+    /// <summary>Heat in a controller whose switches are hot, without its receiver supply [W].</summary>
+    public string ControllerW
+    {
+        get
+        {
+            var hotOhm = Rig.SwitchesOhm * Rig.Rig.Controller.HotResistanceFactor;
+            return FormattableString.Invariant(
+                $"((v({At}i)*v({At}i)+v({At}q))*{hotOhm:R}+max(v({At}i),0)*({Rig.FreewheelV:R}*(1-v({At}d))+{Edges:R}*v({At}b)*u(1-v({At}d)))*u(v({At}d)))"
+            );
+        }
+    }
+
+    private string Magnet =>
+        FormattableString.Invariant(
+            $"({Rig.TorqueNmPerA:R}*max(1+({Rig.Rig.Motor.MagnetCoefficientPerK:R})*(v(tm)-20),0.1))"
+        );
+
+    /// <summary>A torque at a speed: the current follows the magnet.</summary>
+    /// <remarks>Bus and duty only where the ripple needs them, or where they are asked for.</remarks>
+    public WarmDrive Torque(
+        Deck deck,
+        double torqueNm,
+        double speedRadPerS,
+        double frictionA,
+        bool bus
+    )
+    {
+        deck.Add($"B{At}i {At}i 0 v={torqueNm}/{Magnet}+{frictionA}");
+        var turning = Loop(deck);
+        return bus || Rippling
+            ? turning.Fed(deck, speedRadPerS).Ripple(deck)
+            : turning.Ripple(deck);
+    }
+
+    /// <summary>A current on a motor that stands, held as long as a duty can drive it.</summary>
+    public WarmDrive Held(Deck deck, double currentA, double duty, bool bus)
+    {
+        var full = (this with { At = At + "f" }).Throttle(deck, duty);
+        deck.Add($"B{At}i {At}i 0 v=min({currentA},v({full.At}i))");
+        var standing = Loop(deck);
+        return bus || Rippling ? standing.Fed(deck, 0).Ripple(deck) : standing.Ripple(deck);
+    }
+
+    /// <summary>A torque held by a shorted winding: nothing from the bus, no ripple.</summary>
+    public WarmDrive Shorted(Deck deck, double torqueNm)
+    {
+        deck.Add($"B{At}i {At}i 0 v={torqueNm}/{Magnet}").Add($"V{At}q {At}q 0 0");
+        deck.Add($"V{At}d {At}d 0 0").Add($"V{At}b {At}b 0 {LeftV}");
+        return Loop(deck);
+    }
+
+    /// <summary>A duty on a motor that stands: the current follows the winding.</summary>
+    /// <remarks>
+    /// With i = (D·V − c)/r the bus is A·V = B − source·P/V, whose upper root stands here; where the constant powers ask for
+    /// more than the motor leaves them, they get the most that they can have.
+    /// </remarks>
+    public WarmDrive Throttle(Deck deck, double duty)
+    {
+        var lostV = ((1 - duty) * Rig.FreewheelV) + Rig.BrushV;
+        var drawn = Rig.Motors * SourceOhm * (Bare ? 1 : duty + (duty < 1 ? Edges : 0));
+        var rippleW = Bare ? "0" : FormattableString.Invariant($"{Rig.Motors}*v({At}q)*v({At}r)");
+        deck.Add($"B{At}a {At}a 0 v=1+{drawn * duty}/v({At}r)");
+        deck.Add($"B{At}x {At}x 0 v={LeftV}+{drawn * lostV}/v({At}r)");
+        deck.Add(
+            $"B{At}b {At}b 0 v=(v({At}x)+sqrt(max(v({At}x)*v({At}x)-{4 * SourceOhm}*v({At}a)*({Rig.ConstantW}+{rippleW}),0)))/(2*v({At}a))"
+        );
+        deck.Add($".ic v({At}b)={LeftV}").Add($"V{At}d {At}d 0 {duty}");
+        deck.Add($"B{At}i {At}i 0 v=max(({duty}*v({At}b)-{lostV})/v({At}r),0)");
+        return Loop(deck).Ripple(deck, duty >= 1);
+    }
+
+    // The simulator starts its search at .ic: without it at 0, where a resistance cannot be divided by.
+    private WarmDrive Loop(Deck deck)
+    {
+        deck.Add(
+            $"B{At}r {At}r 0 v={Rig.WindingOhm}*(1+{CopperPerK}*(min(v(tw),{MotorHeatDeck.ClampC})-20))+{PathOhm}"
+        );
+        deck.Add($".ic v({At}r)={Rig.LoopOhm}");
+        return this;
+    }
+
+    // Bus and duty of a current that is fed: the bridge takes what the duty needs to make that current flow.
+    private WarmDrive Fed(Deck deck, double speedRadPerS)
+    {
+        deck.Add(
+            $"B{At}v {At}v 0 v=v({At}i)*v({At}r)+{speedRadPerS}*{Magnet}+{Rig.BrushV}*u(v({At}i))"
+        );
+        deck.Add($".ic v({At}b)={LeftV}").Add($".ic v({At}d)=0.3");
+        if (Bare)
+        {
+            deck.Add($"B{At}x {At}x 0 v=max({LeftV}-{SourceOhm * Rig.Motors}*max(v({At}i),0),0)");
+            deck.Add($"V{At}p {At}p 0 {Rig.ConstantW}");
+        }
+        else
+        {
+            deck.Add($"V{At}x {At}x 0 {LeftV}");
+            deck.Add(
+                $"B{At}p {At}p 0 v={Rig.Motors}*(max(v({At}v),0)*max(v({At}i),0)+u(v({At}v))*max(v({At}i),0)*({Rig.FreewheelV}*(1-v({At}d))+{Edges}*v({At}b)*u(1-v({At}d)))+v({At}q)*v({At}r))+{Rig.ConstantW}"
+            );
+        }
+
+        // What is under the root; under 0 the pack cannot carry it, and the bridge is fully on.
+        deck.Add($"B{At}k {At}k 0 v=v({At}x)*v({At}x)-{4 * SourceOhm}*v({At}p)");
+        deck.Add($"B{At}b {At}b 0 v=(v({At}x)+sqrt(max(v({At}k),0)))/2");
+        deck.Add(
+            $"B{At}d {At}d 0 v=u(v({At}i))*u(v({At}v))*(1+u(v({At}k))*(min((v({At}v)+{Rig.FreewheelV})/(v({At}b)+{Rig.FreewheelV}),1)-1))"
+        );
+        return this;
+    }
+
+    // Mean square of the current beside its mean, of a square wave over resistance and inductance.
+    private WarmDrive Ripple(Deck deck, bool fullyOn = false)
+    {
+        if (!Rippling || fullyOn)
+        {
+            deck.Add($"V{At}q {At}q 0 0");
+            return this;
+        }
+
+        var inductanceH = Rig.Rig.Motor.InductanceMicrohenry * 1e-6;
+        deck.Add($"B{At}t {At}t 0 v=v({At}r)*{PeriodS / inductanceH}");
+        deck.Add($".ic v({At}t)={Rig.LoopOhm * PeriodS / inductanceH}");
+        deck.Add(
+            $"B{At}q {At}q 0 v=((v({At}b)+{Rig.FreewheelV})/v({At}r))^2*max(v({At}d)*(1-v({At}d))-(1-exp(-v({At}d)*v({At}t)))*(1-exp(-(1-v({At}d))*v({At}t)))/(v({At}t)*(1-exp(-v({At}t)))),0)"
+        );
+        return this;
+    }
+}
