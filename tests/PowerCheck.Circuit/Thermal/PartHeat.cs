@@ -60,9 +60,15 @@ public sealed record PartHeat(RigPhysics Rig, CasePoint Jam, CasePoint Climb)
         var controller = Rig.Rig.Controller;
         var hotOhm = Rig.SwitchesOhm * controller.HotResistanceFactor;
         var edges = point.Duty < 1 ? controller.EdgeTimeNs * controller.PwmFrequencyKhz / 2e6 : 0;
+        // What the ripple draws while the bridge is on does not flow through the freewheel path while it is off.
+        var sourceOhm = Rig.CellsOhm(point == Climb) + Rig.ConnectorOhm + Rig.BatteryLeadsOhm;
+        var bareOhm = controller.PwmFrequencyKhz < 4 ? point.Duty * Rig.Motors * sourceOhm : 0;
+        var rippleA = point.RippleA2 * (Rig.LoopOhm + bareOhm) / (point.BusV + Rig.FreewheelV);
+        var freeA = (point.MotorA * (1 - point.Duty)) - rippleA;
         var lossW =
             (point.MotorRmsA * point.MotorRmsA * hotOhm)
-            + (point.MotorA * ((Rig.FreewheelV * (1 - point.Duty)) + (edges * point.BusV)));
+            + (Rig.FreewheelV * freeA)
+            + (point.MotorA * edges * point.BusV);
         var supplyW = controller.ReceiverSupply.Linear ? Rig.ReceiverSupplyW(point.BusV) : 0;
         return ((standing * lossW) + supplyW)
             / (controller.ContinuousCurrentA * controller.ContinuousCurrentA * hotOhm);

@@ -5,7 +5,7 @@ namespace PowerCheck.Circuit.Thermal;
 
 /// <summary>
 /// What drives a warm motor, as nodes of a deck: current (<c>i</c>), resistance of the loop (<c>r</c>), bus (<c>b</c>),
-/// duty (<c>d</c>) and mean square of the ripple (<c>q</c>), each following the temperatures at every moment. Node names
+/// duty (<c>d</c>), mean square of the ripple (<c>q</c>) and what the bridge draws for it (<c>s</c>), each following the temperatures at every moment. Node names
 /// begin with the drive's name.
 /// </summary>
 /// <param name="At">Name of the drive.</param>
@@ -46,7 +46,7 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
         {
             var hotOhm = Rig.SwitchesOhm * Rig.Rig.Controller.HotResistanceFactor;
             return FormattableString.Invariant(
-                $"((v({At}i)*v({At}i)+v({At}q))*{hotOhm:R}+max(v({At}i),0)*({Rig.FreewheelV:R}*(1-v({At}d))+{Edges:R}*v({At}b)*u(1-v({At}d)))*u(v({At}d)))"
+                $"((v({At}i)*v({At}i)+v({At}q))*{hotOhm:R}+max(v({At}i),0)*({Rig.FreewheelV:R}*(1-v({At}d))+{Edges:R}*v({At}b)*u(1-v({At}d)))*u(v({At}d))-{Rig.FreewheelV:R}*v({At}s))"
             );
         }
     }
@@ -86,7 +86,7 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
     public WarmDrive Shorted(Deck deck, double torqueNm)
     {
         deck.Add($"B{At}i {At}i 0 v={torqueNm}/{Magnet}").Add($"V{At}q {At}q 0 0");
-        deck.Add($"V{At}d {At}d 0 0").Add($"V{At}b {At}b 0 {LeftV}");
+        deck.Add($"V{At}s {At}s 0 0").Add($"V{At}d {At}d 0 0").Add($"V{At}b {At}b 0 {LeftV}");
         return Loop(deck);
     }
 
@@ -98,10 +98,12 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
     public WarmDrive Throttle(Deck deck, double duty)
     {
         var lostV = ((1 - duty) * Rig.FreewheelV) + Rig.BrushV;
-        var drawn = Rig.Motors * SourceOhm * (Bare ? 1 : duty + (duty < 1 ? Edges : 0));
-        var rippleW = Bare ? "0" : FormattableString.Invariant($"{Rig.Motors}*v({At}q)*v({At}r)");
+        var edges = duty < 1 ? Edges : 0;
+        var drawn = Rig.Motors * SourceOhm * (Bare ? 1 + (edges / duty) : duty + edges);
+        var rippleW = Bare ? "0" : FormattableString.Invariant($"{Rig.Motors}*v({At}s)*v({At}b)");
+        var rippleV = Bare ? Rig.Motors * SourceOhm / duty : 0;
         deck.Add($"B{At}a {At}a 0 v=1+{drawn * duty}/v({At}r)");
-        deck.Add($"B{At}x {At}x 0 v={LeftV}+{drawn * lostV}/v({At}r)");
+        deck.Add($"B{At}x {At}x 0 v={LeftV}+{drawn * lostV}/v({At}r)-{rippleV}*v({At}s)");
         deck.Add(
             $"B{At}b {At}b 0 v=(v({At}x)+sqrt(max(v({At}x)*v({At}x)-{4 * SourceOhm}*v({At}a)*({Rig.ConstantW}+{rippleW}),0)))/(2*v({At}a))"
         );
@@ -129,14 +131,16 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
         deck.Add($".ic v({At}b)={LeftV}").Add($".ic v({At}d)=0.3");
         if (Bare)
         {
-            deck.Add($"B{At}x {At}x 0 v=max({LeftV}-{SourceOhm * Rig.Motors}*max(v({At}i),0),0)");
+            deck.Add(
+                $"B{At}x {At}x 0 v=max({LeftV}-{SourceOhm * Rig.Motors}*(max(v({At}i),0)*(1+{Edges}*u(1-v({At}d))/max(v({At}d),0.001))+v({At}s)/max(v({At}d),0.001)),0)"
+            );
             deck.Add($"V{At}p {At}p 0 {Rig.ConstantW}");
         }
         else
         {
             deck.Add($"V{At}x {At}x 0 {LeftV}");
             deck.Add(
-                $"B{At}p {At}p 0 v={Rig.Motors}*(max(v({At}v),0)*max(v({At}i),0)+u(v({At}v))*max(v({At}i),0)*({Rig.FreewheelV}*(1-v({At}d))+{Edges}*v({At}b)*u(1-v({At}d)))+v({At}q)*v({At}r))+{Rig.ConstantW}"
+                $"B{At}p {At}p 0 v={Rig.Motors}*(max(v({At}v),0)*max(v({At}i),0)+u(v({At}v))*max(v({At}i),0)*({Rig.FreewheelV}*(1-v({At}d))+{Edges}*v({At}b)*u(1-v({At}d)))+v({At}s)*v({At}b))+{Rig.ConstantW}"
             );
         }
 
@@ -154,7 +158,7 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
     {
         if (!Rippling || fullyOn)
         {
-            deck.Add($"V{At}q {At}q 0 0");
+            deck.Add($"V{At}q {At}q 0 0").Add($"V{At}s {At}s 0 0");
             return this;
         }
 
@@ -163,6 +167,10 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
         deck.Add($".ic v({At}t)={Rig.LoopOhm * PeriodS / inductanceH}");
         deck.Add(
             $"B{At}q {At}q 0 v=((v({At}b)+{Rig.FreewheelV})/v({At}r))^2*max(v({At}d)*(1-v({At}d))-(1-exp(-v({At}d)*v({At}t)))*(1-exp(-(1-v({At}d))*v({At}t)))/(v({At}t)*(1-exp(-v({At}t)))),0)"
+        );
+        var sourceOhm = Bare ? Rig.Motors * SourceOhm : 0;
+        deck.Add(
+            $"B{At}s {At}s 0 v=v({At}q)*(v({At}r)+{sourceOhm}*v({At}d))/max(v({At}b)+{Rig.FreewheelV},0.1)"
         );
         return this;
     }

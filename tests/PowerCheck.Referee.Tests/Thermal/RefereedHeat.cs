@@ -1,5 +1,6 @@
 using PowerCheck.Circuit.Electrical;
 using PowerCheck.Circuit.Rigs;
+using PowerCheck.Circuit.Simulator;
 using PowerCheck.Circuit.Thermal;
 using PowerCheck.Model.Checks;
 using PowerCheck.Model.Drivetrain;
@@ -15,7 +16,12 @@ namespace PowerCheck.Referee.Tests.Thermal;
 /// </summary>
 /// <param name="Rig">The rig.</param>
 /// <param name="Compared">Every figure that both have.</param>
-internal sealed record RefereedHeat(PlainRig Rig, IReadOnlyList<ComparedHeat> Compared)
+/// <param name="Unsolved">Whether the simulator found no solution for jam or climb.</param>
+internal sealed record RefereedHeat(
+    PlainRig Rig,
+    IReadOnlyList<ComparedHeat> Compared,
+    bool Unsolved
+)
 {
     /// <summary>For how long a locked winding is followed, and how long another [s].</summary>
     private const double JamHorizonS = 900;
@@ -36,10 +42,26 @@ internal sealed record RefereedHeat(PlainRig Rig, IReadOnlyList<ComparedHeat> Co
         var checks = JamMomentsS
             .Zip(ClimbMomentsS, (jam, climb) => Check(cases.Rig, jam, climb).Temperatures)
             .ToList();
+        var jam = Solved(() => Jam(cases, checks));
+        var climb = Solved(() => Climb(cases.Rig, checks));
         return new(
             cases.Rig,
-            [.. Jam(cases, checks), .. Climb(cases.Rig, checks), .. Parts(cases, checks)]
+            [.. jam ?? [], .. climb ?? [], .. Parts(cases, checks)],
+            jam is null || climb is null
         );
+    }
+
+    // Where bus, duty and ripple hang on each other the simulator's search does not always end; those are counted.
+    private static List<ComparedHeat>? Solved(Func<IEnumerable<ComparedHeat>> compare)
+    {
+        try
+        {
+            return [.. compare()];
+        }
+        catch (SimulatorException)
+        {
+            return null;
+        }
     }
 
     private static CheckResult Check(PlainRig rig, double jamS, double climbS) =>
