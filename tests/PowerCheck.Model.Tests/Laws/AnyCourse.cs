@@ -36,7 +36,11 @@ internal static class AnyCourse
             };
         return label.Course with
         {
-            Segments = [.. Enumerable.Range(0, dice.Next(1, 6)).Select(_ => One())],
+            Segments =
+            [
+                .. Enumerable.Range(0, dice.Next(1, 6)).Select(_ => One()),
+                new() { Kind = SegmentKind.Rest, DurationS = Between(5, 60) },
+            ],
             WantedS = Between(300, 3000),
         };
     }

@@ -70,13 +70,14 @@ public sealed class EnergyLaws
         );
 
     // Where a steady point is out of reach, speed and current shown are those that it would need: they do not go together.
+    // Likewise a jam held to a limit so close under full throttle that the edges' loss leaves no duty for it.
     private static bool OnePoint(LoadCase load) =>
         load.DutyRatio < 1
-        || load.Name
-            is LoadCaseName.Punch
-                or LoadCaseName.Jam
-                or LoadCaseName.Stall
-                or LoadCaseName.Top;
+        || load.Name is LoadCaseName.Punch or LoadCaseName.Top
+        || (
+            load.Name is LoadCaseName.Jam or LoadCaseName.Stall
+            && load.Obstacle != Obstacle.CurrentLimit
+        );
 
     private static Source Source(Rig rig, LoadCaseName name) =>
         name switch

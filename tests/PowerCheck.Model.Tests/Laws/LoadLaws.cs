@@ -98,7 +98,7 @@ public sealed class LoadLaws
         }
 
         return said
-            + Warmth.NoCooler(a, b, [.. names.Where(n => n != LoadCaseName.Hold)])
+            + Warmth.NoCooler(a, b, names)
             + Law.NoMore("run time", a.Result.Endurance.RunTimeS, b.Result.Endurance.RunTimeS);
     }
 }
