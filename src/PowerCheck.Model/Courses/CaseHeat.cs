@@ -45,8 +45,8 @@ public static class CaseHeat
 
     /// <summary>The locked winding of a case: jam, stall, active hold.</summary>
     /// <remarks>
-    /// Where the controller limits the current or holds actively, the current stays; else the throttle does, and the
-    /// current falls as the winding warms.
+    /// An active hold keeps its current. Else the throttle stays, and the current falls as the winding warms; where the
+    /// controller limits it, it stays at the limit until full throttle drives less.
     /// </remarks>
     /// <param name="rig">The rig.</param>
     /// <param name="load">The case.</param>
@@ -58,17 +58,28 @@ public static class CaseHeat
         var source = hold ? rig.SourceAt(CaseRunner.HalfCharge, true) : rig.SourceAt(1, false);
         OperatingPoint Fed(double windingC) =>
             OperatingPoint.Feeding(rig, source, load.MotorCurrentA, 0, windingC);
-        OperatingPoint Throttled(double windingC) =>
-            OperatingPoint.AtDuty(rig, source, load.DutyRatio, 0, windingC);
+        if (hold)
+        {
+            var ripple = Drives.Ripple(rig, (windingC, _) => Fed(windingC));
+            return new(warmth, Drive.Current(load.MotorCurrentA, 0, ripple, uneven));
+        }
+
+        // A limit is a ceiling: a winding may warm until full throttle drives less.
+        var limited = load.Obstacle == Obstacle.CurrentLimit;
+        var throttle = limited ? 1 : load.DutyRatio;
+        OperatingPoint Wedged(double windingC) =>
+            OperatingPoint.AtDuty(rig, source, throttle, 0, windingC) is var point
+            && limited
+            && point.MotorA > load.MotorCurrentA
+                ? Fed(windingC)
+                : point;
         return new(
             warmth,
-            hold || load.Obstacle == Obstacle.CurrentLimit
-                ? Drive.Current(load.MotorCurrentA, 0, Drives.Ripple(rig, (w, _) => Fed(w)), uneven)
-                : Drive.Throttle(
-                    windingC => Throttled(windingC).MotorA,
-                    Drives.Ripple(rig, (w, _) => Throttled(w)),
-                    uneven
-                )
+            Drive.Throttle(
+                windingC => Wedged(windingC).MotorA,
+                Drives.Ripple(rig, (windingC, _) => Wedged(windingC)),
+                uneven
+            )
         );
     }
 

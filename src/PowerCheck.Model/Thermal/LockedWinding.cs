@@ -168,7 +168,7 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
         {
             var (network, piece) = Piece.Next(Warmth, Drive, x, HorizonS - t);
             var next = network.Over(piece).Apply(x);
-            if (next.WindingC >= limit)
+            if (network.Reaches(x, next, 1, limit))
             {
                 return t + network.FirstCrossing(x, 1, limit, piece);
             }
