@@ -33,6 +33,7 @@ public sealed record LapWarmth(
     )
     {
         var start = warmth.Cold;
+        var before = start;
         for (var round = 0; round < Rounds; round++)
         {
             var lap = MapOf(warmth, segments, start);
@@ -58,7 +59,7 @@ public sealed record LapWarmth(
                 return Walk(warmth, segments, next, lap);
             }
 
-            start = next;
+            (before, start) = (start, next.Damped(start, before));
         }
 
         return Walk(warmth, segments, start, MapOf(warmth, segments, start));

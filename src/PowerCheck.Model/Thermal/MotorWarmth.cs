@@ -61,6 +61,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     public MotorTemperature Settled(Drive drive)
     {
         var x = Cold;
+        var before = x;
         for (var round = 0; round < 500; round++)
         {
             var next = drive.Network(this, x).Settled;
@@ -74,7 +75,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
                 return next;
             }
 
-            x = next;
+            (before, x) = (x, next.Damped(x, before));
         }
 
         return x;

@@ -287,6 +287,22 @@ public static class MotorTemperatureReadings
     public static MotorTemperature AtMost(this MotorTemperature x, double mostC) =>
         new(Math.Min(x.WindingC, mostC), Math.Min(x.CaseC, mostC));
 
+    /// <summary>
+    /// The next of a row of guesses: halfway where it turns back, so that the row closes in where what it follows, such as a
+    /// ripple, falls as the motor warms.
+    /// </summary>
+    /// <param name="next">The next guess as it was found.</param>
+    /// <param name="last">The last guess.</param>
+    /// <param name="before">The one before that.</param>
+    public static MotorTemperature Damped(
+        this MotorTemperature next,
+        MotorTemperature last,
+        MotorTemperature before
+    ) =>
+        (next.WindingC - last.WindingC) * (last.WindingC - before.WindingC) < 0
+            ? new((next.WindingC + last.WindingC) / 2, (next.CaseC + last.CaseC) / 2)
+            : next;
+
     /// <summary>A weighted mean of winding and case [°C].</summary>
     /// <param name="x">The temperatures.</param>
     /// <param name="windingWeight">Weight of the winding, 0 to 1; the case has the rest.</param>
