@@ -14,11 +14,11 @@ public sealed record MotorCourse(
     double RunS
 )
 {
-    private const int MostLaps = 2000;
+    private const int MostLaps = 20_000;
     private const double LongestLookS = 3600;
 
-    /// <summary>A lap that changes the motor by less than this is driven again with the same currents [K].</summary>
-    private const double SettlingK = 0.01;
+    /// <summary>A lap that changes the motor more slowly than this is driven again with the same currents [K/s].</summary>
+    private const double SettlingKPerS = 0.01 / 60;
 
     /// <summary>Temperatures at the end of the run, from cold.</summary>
     public MotorTemperature End { get; } = EndOf(Warmth, Lap, Segments, RunS);
@@ -110,7 +110,10 @@ public sealed record MotorCourse(
         {
             var next = settling.Apply(x);
             // Once a lap changes next to nothing its currents stay.
-            if (Math.Abs(next.WindingC - x.WindingC) + Math.Abs(next.CaseC - x.CaseC) > SettlingK)
+            if (
+                Math.Abs(next.WindingC - x.WindingC) + Math.Abs(next.CaseC - x.CaseC)
+                > SettlingKPerS * lapS
+            )
             {
                 settling = LapWarmth.MapOf(warmth, segments, next);
             }

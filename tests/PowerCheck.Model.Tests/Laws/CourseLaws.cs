@@ -23,7 +23,7 @@ public sealed class CourseLaws
                 // Near runaway every step counts many times over.
                 if (
                     !(a.MotorWinding.PeakC < 155)
-                    || CoolerWhenWarm(SampleRig.Of(whole), whole.Course.Segments)
+                    || StopsRippling(SampleRig.Of(whole), whole.Course.Segments)
                 )
                 {
                     return null;
@@ -47,7 +47,7 @@ public sealed class CourseLaws
             {
                 var once = label with { Course = AnyCourse.Of(label) };
                 var lap = once.Course.Segments;
-                if (CoolerWhenWarm(SampleRig.Of(once), lap))
+                if (StopsRippling(SampleRig.Of(once), lap))
                 {
                     return null;
                 }
@@ -66,10 +66,11 @@ public sealed class CourseLaws
             }
         );
 
-    // Where a warmer motor takes less heat, as in a jam or with ripple, the rounds that find the repeating lap may swing.
-    private static bool CoolerWhenWarm(Rig rig, IReadOnlyList<SegmentLabel> lap) =>
+    // On a descent a motor drives or brakes, and a warm magnet turns one into the other: slow switching ripples in the first
+    // and not in the second, so that the heat jumps within the lap.
+    private static bool StopsRippling(Rig rig, IReadOnlyList<SegmentLabel> lap) =>
         rig.Controller.PwmFrequencyHz < ControllerDefaults.SmoothFromHz
-        || lap.Any(s => s.Kind == SegmentKind.Jammed);
+        && lap.Any(s => s.SlopeRad < 0);
 
     private static RigLabel Halved(RigLabel whole) =>
         whole with
