@@ -24,11 +24,11 @@ public readonly record struct Segment(
     double Throttle
 )
 {
-    private const double LongestPartS = 30;
-    private const double MostParts = 40;
+    private const double LongestPartS = 10;
+    private const double MostParts = 60;
 
     /// <summary>
-    /// The segment in parts of at most 30 s, and no more than 40: pack and controller feel each with the motor as warm as it
+    /// The segment in parts of at most 10 s, and no more than 60: pack and controller feel each with the motor as warm as it
     /// is in that part.
     /// </summary>
     public IEnumerable<Segment> Parts()

@@ -7,7 +7,12 @@ namespace PowerCheck.Model.Courses;
 /// <summary>How long the pack lasts on the course (M8).</summary>
 public static class EnduranceRunner
 {
-    private const int Order = 12;
+    /// <summary>
+    /// Charge is cut into so many stretches, each with a rule of so many points: the current bends where a segment is no
+    /// longer reached.
+    /// </summary>
+    private const int Stretches = 8;
+    private const int Order = 4;
 
     /// <summary>
     /// Run time until the reserve, or until the bus falls under the cut-off in the hardest segment: the mean battery
@@ -38,15 +43,19 @@ public static class EnduranceRunner
             return double.IsNaN(end) ? (end, end) : (0, 0);
         }
 
-        var rule = new GaussLegendreRule(end, 1, Order);
+        var rule = new GaussLegendreRule(0, 1, Order);
+        var stretch = (1 - end) / Stretches;
         double seconds = 0,
             energy = 0;
-        for (var n = 0; n < rule.Order; n++)
+        for (var piece = 0; piece < Stretches; piece++)
         {
-            var power = lap.At(rule.GetAbscissa(n));
-            var pace = rule.GetWeight(n) * rig.Battery.DischargeS(power.BatteryA);
-            seconds += pace;
-            energy += pace * power.PowerW;
+            for (var n = 0; n < rule.Order; n++)
+            {
+                var power = lap.At(end + (stretch * (piece + rule.GetAbscissa(n))));
+                var pace = stretch * rule.GetWeight(n) * rig.Battery.DischargeS(power.BatteryA);
+                seconds += pace;
+                energy += pace * power.PowerW;
+            }
         }
 
         return (seconds, energy);

@@ -15,10 +15,18 @@ internal sealed record Lapped(
     LapLoad Lap
 )
 {
-    public static Lapped Of(RigLabel label)
+    public static Lapped Of(RigLabel label) => Of(label, static segment => [segment]);
+
+    /// <summary>With each segment in the parts in which a check runs it.</summary>
+    public static Lapped InParts(RigLabel label) => Of(label, static segment => segment.Parts());
+
+    private static Lapped Of(RigLabel label, Func<Segment, IEnumerable<Segment>> cut)
     {
         var (rig, course, _) = RigCompletion.Of(label);
-        var segments = course.Segments.Select(s => SegmentLoad.Of(rig, s)).ToArray();
+        var segments = course
+            .Segments.SelectMany(cut)
+            .Select(s => SegmentLoad.Of(rig, s))
+            .ToArray();
         var warmth = new MotorWarmth(rig.Motor, rig.Road.AmbientC);
         var periodic = LapWarmth.Periodic(
             warmth,

@@ -216,7 +216,7 @@ public sealed class NodeTests
     public void A_controller_ends_the_course_at_its_level_after_so_many_laps()
     {
         var it = Inspect(wantedS: 120);
-        var lapped = Lapped.Of(SampleRig.Brushless);
+        var lapped = Lapped.InParts(SampleRig.Brushless);
         var warmth = ControllerWarmth.Over(it.Rig, lapped.Segments, 60, lapped.Lap.At(0.5));
         var node = it.Result.Temperatures.Controller;
 

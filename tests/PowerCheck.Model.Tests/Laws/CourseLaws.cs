@@ -60,7 +60,11 @@ public sealed class CourseLaws
                 // The repeating lap is found by rounds that close in the more slowly the nearer runaway is.
                 var kelvin = a.MotorWinding.PeakC < 155 ? 1e-4 : 0.2;
                 return Motor(a, b, kelvin)
-                    + Near("end", a.MotorWinding.CourseEndC, b.MotorWinding.CourseEndC, 0.2)
+                    + (
+                        a.MotorWinding.PeakC < 155
+                            ? Near("end", a.MotorWinding.CourseEndC, b.MotorWinding.CourseEndC, 0.2)
+                            : ""
+                    )
                     + Near("controller", a.Controller.PeakC, b.Controller.PeakC, kelvin)
                     + Near("pack", a.Battery.PeakC, b.Battery.PeakC, kelvin);
             }
