@@ -16,6 +16,7 @@ internal static class DeviationLedger
         (string Quantity, string Referee),
         Deviation
     > Largest = new();
+    private static readonly ConcurrentDictionary<string, bool> Rigs = new(StringComparer.Ordinal);
     private static readonly Lock Writing = new();
 
     /// <summary>Takes note of one comparison.</summary>
@@ -35,6 +36,11 @@ internal static class DeviationLedger
         string where
     )
     {
+        if (where.StartsWith("rig ", StringComparison.Ordinal))
+        {
+            Rigs[where.Split(',')[0]] = true;
+        }
+
         var one = new Deviation(1, tolerance, unit, deviation, where);
         Largest.AddOrUpdate((quantity, referee), one, (_, sum) => sum.With(one));
         return one.Holds;
@@ -44,7 +50,8 @@ internal static class DeviationLedger
     public static string Table()
     {
         var table = new StringBuilder(
-            "| quantity | referee | count | tolerance | largest deviation | where |\n"
+            $"Rigs refereed: {Rigs.Count}. Figures compared: {Largest.Values.Sum(sum => sum.Count)}.\n\n"
+                + "| quantity | referee | count | tolerance | largest deviation | where |\n"
                 + "| --- | --- | --- | --- | --- | --- |\n"
         );
         foreach (
