@@ -57,7 +57,7 @@ public sealed class ResistanceLaws
 
     // Accessories that draw constant power take the more current the lower the bus. On a pack that they nearly break down
     // alone, a motor that takes less lifts the bus so much that more is left for it: from V = √(Rs·P) on downward.
-    private static bool CarriesAccessories(Rig rig)
+    internal static bool CarriesAccessories(Rig rig)
     {
         var source = rig.SourceAt(rig.Battery.ReserveShare, true);
         var stall = OperatingPoint.AtDuty(rig, source, 1, 0);
