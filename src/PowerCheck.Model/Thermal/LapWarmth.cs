@@ -5,14 +5,12 @@ namespace PowerCheck.Model.Thermal;
 /// <param name="PeakWindingC">Highest winding temperature within the lap [°C].</param>
 /// <param name="PeakMagnetC">Highest magnet temperature within the lap [°C].</param>
 /// <param name="PeakCaseC">Highest case temperature within the lap [°C].</param>
-/// <param name="Lap">The map from the start of a lap to its end.</param>
 /// <param name="SegmentStarts">Temperatures at the start of each segment, and at the end of the last.</param>
 public sealed record LapWarmth(
     MotorTemperature Start,
     double PeakWindingC,
     double PeakMagnetC,
     double PeakCaseC,
-    HeatMap Lap,
     IReadOnlyList<MotorTemperature> SegmentStarts
 )
 {
@@ -45,7 +43,6 @@ public sealed record LapWarmth(
                     double.PositiveInfinity,
                     double.PositiveInfinity,
                     double.PositiveInfinity,
-                    lap,
                     []
                 );
             }
@@ -56,13 +53,13 @@ public sealed record LapWarmth(
                     && Math.Abs(next.CaseC - start.CaseC) < 1e-6
             )
             {
-                return Walk(warmth, segments, next, lap);
+                return Walk(warmth, segments, next);
             }
 
             (before, start) = (start, next.Damped(start, before));
         }
 
-        return Walk(warmth, segments, start, MapOf(warmth, segments, start));
+        return Walk(warmth, segments, start);
     }
 
     /// <summary>The map of one lap from given temperatures, with the currents that it has from there.</summary>
@@ -95,8 +92,7 @@ public sealed record LapWarmth(
     private static LapWarmth Walk(
         MotorWarmth warmth,
         IReadOnlyList<(Drive Drive, double Seconds)> segments,
-        MotorTemperature start,
-        HeatMap lap
+        MotorTemperature start
     )
     {
         double winding = double.NegativeInfinity,
@@ -120,6 +116,6 @@ public sealed record LapWarmth(
         }
 
         starts[^1] = x;
-        return new(start, winding, magnet, housing, lap, starts);
+        return new(start, winding, magnet, housing, starts);
     }
 }
