@@ -7,7 +7,7 @@ namespace PowerCheck.Model.Controllers;
 /// <summary>Fills in what a controller's box does not say (M3, M7); every fill goes through the ledger.</summary>
 public static class ControllerDefaults
 {
-    /// <summary>Switching frequency from which on ripple no longer counts [Hz], assumed.</summary>
+    /// <summary>Switching frequency from which on no ripple counts where no inductance is given [Hz], assumed.</summary>
     public const double SmoothFromHz = 8000;
 
     /// <summary>Switching frequency assumed when none is said [Hz].</summary>

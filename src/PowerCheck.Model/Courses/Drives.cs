@@ -86,17 +86,14 @@ public static class Drives
 
     /// <summary>
     /// Mean square of the ripple at an operating point that follows winding and magnet temperature [A² from °C]; null where
-    /// switching is fast enough for none.
+    /// none is counted.
     /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="at">The operating point from winding and magnet temperature [°C].</param>
     public static Func<double, double, double>? Ripple(
         Rig rig,
         Func<double, double, OperatingPoint> at
-    ) =>
-        rig.Controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz
-            ? null
-            : (windingC, magnetC) => at(windingC, magnetC).RippleA2;
+    ) => !rig.Ripples ? null : (windingC, magnetC) => at(windingC, magnetC).RippleA2;
 
     private static Source Half(Rig rig) => rig.SourceAt(CaseRunner.HalfCharge, true);
 }

@@ -105,34 +105,60 @@ public sealed record MotorCourse(
         var lapS = segments.Sum(s => s.Seconds);
         var laps = Math.Min(Math.Floor(runS / lapS), MostLaps);
         var x = warmth.Cold;
-        var settling = LapWarmth.MapOf(warmth, segments, x);
-        for (var n = 0; n < laps && x.WindingC <= MotorWarmth.RunawayC; n++)
+        HeatMap? settled = null;
+        for (var n = 0; n < laps && !PastAll(x); n++)
         {
-            var next = settling.Apply(x);
+            var next = settled?.Apply(x) ?? Driven(warmth, segments, x, lapS);
             // Once a lap changes next to nothing its currents stay.
             if (
-                Math.Abs(next.WindingC - x.WindingC) + Math.Abs(next.CaseC - x.CaseC)
-                > SettlingKPerS * lapS
+                settled is null
+                && Math.Abs(next.WindingC - x.WindingC) + Math.Abs(next.CaseC - x.CaseC)
+                    <= SettlingKPerS * lapS
             )
             {
-                settling = LapWarmth.MapOf(warmth, segments, next);
+                settled = LapWarmth.MapOf(warmth, segments, next);
             }
 
             x = next;
         }
 
-        var left = runS - (laps * lapS);
-        foreach (var (drive, seconds) in segments)
+        if (laps < MostLaps && !PastAll(x))
         {
-            if (!(left > 0) || laps >= MostLaps)
-            {
-                break;
-            }
-
-            x = warmth.After(drive, x, Math.Min(left, seconds));
-            left -= seconds;
+            x = Driven(warmth, segments, x, runS - (laps * lapS));
         }
 
-        return x.WindingC > MotorWarmth.RunawayC ? MotorTemperature.At(double.PositiveInfinity) : x;
+        return PastAll(x) ? MotorTemperature.At(double.PositiveInfinity) : x;
+    }
+
+    // A lap, or the rest of a run, that ends past this is runaway.
+    private static bool PastAll(MotorTemperature x) => x.WindingC > MotorWarmth.RunawayC;
+
+    // The first seconds of a lap; what is far beyond all limits is left there.
+    private static MotorTemperature Driven(
+        MotorWarmth warmth,
+        IReadOnlyList<(Drive Drive, double Seconds)> segments,
+        MotorTemperature start,
+        double forS
+    )
+    {
+        var x = start;
+        var runS = forS;
+        foreach (var (drive, seconds) in segments)
+        {
+            for (
+                var left = Math.Min(runS, seconds);
+                left > 0 && !(x.WindingC > MotorWarmth.FarBeyondC);
+
+            )
+            {
+                var piece = Piece.Next(warmth, drive, x, left);
+                x = piece.Apply(x);
+                left -= piece.Seconds;
+            }
+
+            runS -= seconds;
+        }
+
+        return x;
     }
 }

@@ -1,10 +1,8 @@
-using PowerCheck.Model.Controllers;
-
 namespace PowerCheck.Model.Drivetrain;
 
 /// <summary>What is lost and drawn beside the mean motor current's own heat in one motor and its controller (M3).</summary>
 /// <param name="ControllerW">In the freewheel path and in switching [W].</param>
-/// <param name="RippleA2">Mean square of the ripple [A²]; 0 from 8 kHz of switching on.</param>
+/// <param name="RippleA2">Mean square of the ripple [A²]; 0 where the inductance is not known.</param>
 /// <param name="RippleW">Heat of the ripple in the motor loop [W].</param>
 /// <param name="BesidesW">Drawn from the bus beside the share D of the motor current [W].</param>
 /// <param name="LiftA">What the motor current is more while the bridge is on than in the mean [A].</param>
@@ -68,9 +66,7 @@ public readonly record struct BridgeLoss(
         double motorA,
         double motorOhm
     ) =>
-        rig.Controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz
-        || bus.Duty is <= 0 or >= 1
-        || motorA <= 0
+        !rig.Ripples || bus.Duty is <= 0 or >= 1 || motorA <= 0
             ? 0
             : Ripple.MeanSquare(
                 bus.BusV + bridge.FreewheelV,

@@ -1,5 +1,3 @@
-using PowerCheck.Model.Controllers;
-
 namespace PowerCheck.Model.Drivetrain;
 
 /// <summary>The bus while a real bridge feeds each motor a current, and what is lost beside (M3).</summary>
@@ -35,9 +33,7 @@ public readonly record struct FedBus(Bus Bus, BridgeLoss Loss)
             : OutOfReach(rig, source, motorA, neededV, At(neededV).Fed.Loss);
     }
 
-    private static bool Lossless(Rig rig) =>
-        Bridge.Of(rig.Controller) == default
-        && rig.Controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz;
+    private static bool Lossless(Rig rig) => Bridge.Of(rig.Controller) == default && !rig.Ripples;
 
     // What is drawn at a bus voltage, and by how much the pack would then be above it.
     private static (FedBus Fed, double LeftV) Drawn(

@@ -28,6 +28,9 @@ public sealed record Rig(
     /// <summary>Resistance of one motor loop without the motor: switches cold and motor leads [Ω].</summary>
     public double LoopOhm => Controller.OnResistanceOhm + Leads.MotorOhm;
 
+    /// <summary>Whether the ripple of switching counts: the inductance is given, or assumed where switching is slow (M3).</summary>
+    public bool Ripples => !double.IsNaN(Motor.InductanceH);
+
     /// <summary>Steepest slope that the tires allow, the asked one at most [rad].</summary>
     public double ClimbSlopeRad => Math.Min(Road.SlopeRad, SlipSlopeRad);
 

@@ -152,7 +152,7 @@ public sealed class ElectricalReferee
     )
     {
         var controller = rig.Rig.Controller;
-        if (controller.PwmFrequencyKhz >= Ripple.NoneFromKhz)
+        if (rig.Rig.Motor.InductanceMicrohenry is not { } microhenry)
         {
             return true;
         }
@@ -166,7 +166,7 @@ public sealed class ElectricalReferee
                     busV + rig.FreewheelV,
                     duty,
                     rig.LoopOhm,
-                    rig.Rig.Motor.InductanceMicrohenry * 1e-6,
+                    microhenry * 1e-6,
                     controller.PwmFrequencyKhz * 1000
                 )
                 : 0;

@@ -3,9 +3,6 @@ namespace PowerCheck.Circuit.Electrical;
 /// <summary>Ripple of a square wave over a loop of resistance and inductance, as a Fourier series.</summary>
 internal static class Ripple
 {
-    /// <summary>From here on the inductance leaves none [kHz].</summary>
-    public const double NoneFromKhz = 8;
-
     /// <summary>Under this the bus is not smoothed [kHz].</summary>
     public const double UnsmoothedUnderKhz = 4;
 

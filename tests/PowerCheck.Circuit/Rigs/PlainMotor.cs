@@ -24,8 +24,8 @@ public sealed record PlainMotor
     /// <summary>Temperature at which the resistance was measured.</summary>
     public required double ResistanceTemperatureC { get; init; }
 
-    /// <summary>Inductance terminal to terminal.</summary>
-    public required double InductanceMicrohenry { get; init; }
+    /// <summary>Inductance terminal to terminal; null where it is not told, and no ripple counts.</summary>
+    public required double? InductanceMicrohenry { get; init; }
 
     /// <summary>Drop of both brushes.</summary>
     public required double BrushDropV { get; init; }

@@ -18,7 +18,7 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
 
     private double PeriodS => 1e-3 / Rig.Rig.Controller.PwmFrequencyKhz;
 
-    private bool Rippling => Rig.Rig.Controller.PwmFrequencyKhz < 8;
+    private bool Rippling => Rig.Rig.Motor.InductanceMicrohenry is not null;
 
     private bool Bare => Rig.Rig.Controller.PwmFrequencyKhz < 4;
 
@@ -156,13 +156,13 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
     // Mean square of the current beside its mean, of a square wave over resistance and inductance.
     private WarmDrive Ripple(Deck deck, bool fullyOn = false)
     {
-        if (!Rippling || fullyOn)
+        if (Rig.Rig.Motor.InductanceMicrohenry is not { } microhenry || fullyOn)
         {
             deck.Add($"V{At}q {At}q 0 0").Add($"V{At}s {At}s 0 0");
             return this;
         }
 
-        var inductanceH = Rig.Rig.Motor.InductanceMicrohenry * 1e-6;
+        var inductanceH = microhenry * 1e-6;
         deck.Add($"B{At}t {At}t 0 v=v({At}r)*{PeriodS / inductanceH}");
         deck.Add($".ic v({At}t)={Rig.LoopOhm * PeriodS / inductanceH}");
         deck.Add(

@@ -302,7 +302,7 @@ public sealed class LoadCaseTests
     }
 
     [Fact]
-    public void From_eight_kilohertz_on_nothing_ripples()
+    public void From_eight_kilohertz_on_only_a_given_inductance_ripples()
     {
         Assert.Equal(
             SteadyCases.Climb(Sample).MotorCurrentA,
@@ -311,6 +311,10 @@ public sealed class LoadCaseTests
         var just = SampleRig.Of(Controlled(c => c with { PwmFrequencyHz = 7999 }));
         Assert.True(
             SteadyCases.Climb(just).MotorRmsCurrentA > SteadyCases.Climb(just).MotorCurrentA
+        );
+        var given = Sample with { Motor = Sample.Motor with { InductanceH = 20e-6 } };
+        Assert.True(
+            SteadyCases.Climb(given).MotorRmsCurrentA > SteadyCases.Climb(given).MotorCurrentA
         );
     }
 

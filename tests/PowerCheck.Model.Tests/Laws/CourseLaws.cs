@@ -1,5 +1,4 @@
 using PowerCheck.Model.Checks;
-using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Tests.Rigs;
@@ -73,8 +72,7 @@ public sealed class CourseLaws
     // On a descent a motor drives or brakes, and a warm magnet turns one into the other: slow switching ripples in the first
     // and not in the second, so that the heat jumps within the lap.
     private static bool StopsRippling(Rig rig, IReadOnlyList<SegmentLabel> lap) =>
-        rig.Controller.PwmFrequencyHz < ControllerDefaults.SmoothFromHz
-        && lap.Any(s => s.SlopeRad < 0);
+        rig.Ripples && lap.Any(s => s.SlopeRad < 0);
 
     private static RigLabel Halved(RigLabel whole) =>
         whole with

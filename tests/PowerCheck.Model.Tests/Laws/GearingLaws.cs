@@ -1,5 +1,4 @@
 using PowerCheck.Model.Checks;
-using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Findings;
 using PowerCheck.Model.Tests.Rigs;
@@ -117,7 +116,7 @@ public sealed class GearingLaws
             said +=
                 Law.NoLess($"{name} current", before.MotorCurrentA, after.MotorCurrentA)
                 + Law.NoMore($"{name} speed", before.MotorSpeedRadPerS, after.MotorSpeedRadPerS);
-            if (low.Rig.Controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz)
+            if (!low.Rig.Ripples)
             {
                 said += Law.NoLess($"{name} motor heat", before.MotorHeatW, after.MotorHeatW);
             }
@@ -134,7 +133,7 @@ public sealed class GearingLaws
             );
         }
 
-        return low.Rig.Controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz
+        return !low.Rig.Ripples
             ? said
                 + Warmth.NoCooler(
                     "winding",

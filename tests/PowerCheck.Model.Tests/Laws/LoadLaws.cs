@@ -82,7 +82,7 @@ public sealed class LoadLaws
         }
 
         // Ripple is greatest at half duty: with it, more duty can mean less heat and less battery current.
-        if (a.Rig.Controller.PwmFrequencyHz < ControllerDefaults.SmoothFromHz)
+        if (a.Rig.Ripples)
         {
             return said;
         }

@@ -88,9 +88,7 @@ public sealed class WeatherLaws
     private static string Controller(Inspection cool, Inspection warm)
     {
         var controller = cool.Rig.Controller;
-        return
-            controller.Freewheel == Freewheel.Synchronous
-            && controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz
+        return controller.Freewheel == Freewheel.Synchronous && !cool.Rig.Ripples
             ? Law.NoLess(
                 "controller",
                 cool.Result.Temperatures.Controller.PeakC,
@@ -103,9 +101,7 @@ public sealed class WeatherLaws
     private static string Climb(Inspection cool, Inspection warm)
     {
         var (before, after) = (cool.Cases[LoadCaseName.Climb], warm.Cases[LoadCaseName.Climb]);
-        return
-            after.DutyRatio < 1
-            && cool.Rig.Controller.PwmFrequencyHz >= ControllerDefaults.SmoothFromHz
+        return after.DutyRatio < 1 && !cool.Rig.Ripples
             ? Law.NoLess("climb's battery current", before.BatteryCurrentA, after.BatteryCurrentA)
             : "";
     }

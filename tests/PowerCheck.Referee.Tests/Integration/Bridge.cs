@@ -110,12 +110,12 @@ internal sealed class Bridge(Plain plain)
     // The periodic current of a resistance and an inductance, its square integrated piece by piece.
     private double Ripple(double busV, double duty, double loop)
     {
-        if (!plain.Ripples)
+        if (plain.Rig.Motor.InductanceMicrohenry is not { } microhenry)
         {
             return 0;
         }
 
-        var tau = plain.Rig.Motor.InductanceMicrohenry * 1e-6 / loop;
+        var tau = microhenry * 1e-6 / loop;
         var period = 1e-3 / plain.Rig.Controller.PwmFrequencyKhz;
         var (on, off) = (duty * period, (1 - duty) * period);
         var most = (busV + plain.FreewheelV) / loop;

@@ -78,7 +78,7 @@ internal sealed class Plain
 
     public double AmbientC => Rig.Course.AmbientC;
 
-    public bool Ripples => Rig.Controller.PwmFrequencyKhz < 8;
+    public bool Ripples => Rig.Motor.InductanceMicrohenry is not null;
 
     public double OpenCircuitV(double charge) => Complete.Battery.OpenCircuitV(charge);
 

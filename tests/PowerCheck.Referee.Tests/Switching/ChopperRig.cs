@@ -38,6 +38,9 @@ internal sealed record ChopperRig(double FrequencyHz, double LoopS, double Duty,
     /// <summary>What the check says of the climb.</summary>
     public LoadCase Climb() => Check.Run(Label()).LoadCases[LoadCaseName.Climb];
 
+    /// <summary>Whether the check is told the inductance.</summary>
+    public bool InductanceTold { get; init; } = true;
+
     /// <summary>The same point in a circuit that switches, at the check's duty.</summary>
     /// <param name="duty">The duty.</param>
     /// <param name="smoothed">Whether a large capacitor holds the bus.</param>
@@ -71,7 +74,7 @@ internal sealed record ChopperRig(double FrequencyHz, double LoopS, double Duty,
                 SpeedConstantRadPerSPerV = SpeedConstant,
                 ResistanceOhm = WindingOhm,
                 ResistanceTemperatureC = 20,
-                InductanceH = LoopS * (WindingOhm + SwitchOhm),
+                InductanceH = InductanceTold ? LoopS * (WindingOhm + SwitchOhm) : null,
                 BrushDropV = 0,
                 NoLoadPoints = [new(8, 1e-9)],
                 NoLoadStandstillShare = 1,
