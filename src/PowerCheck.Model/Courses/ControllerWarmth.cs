@@ -84,14 +84,6 @@ public sealed record ControllerWarmth(
             peak = Math.Max(peak, level);
         }
 
-        return new(
-            memory,
-            start,
-            double.IsNaN(level) ? double.NaN : peak,
-            decay,
-            loads,
-            rig.Road.AmbientC,
-            span
-        );
+        return new(memory, start, peak, decay, loads, rig.Road.AmbientC, span);
     }
 }

@@ -110,13 +110,9 @@ public sealed record MotorCourse(
         {
             var next = settled?.Apply(x) ?? Driven(warmth, segments, x, lapS);
             // Once a lap changes next to nothing its currents stay.
-            if (
-                settled is null
-                && Math.Abs(next.WindingC - x.WindingC) + Math.Abs(next.CaseC - x.CaseC)
-                    <= SettlingKPerS * lapS
-            )
+            if (next.DistanceK(x) <= SettlingKPerS * lapS)
             {
-                settled = LapWarmth.MapOf(warmth, segments, next);
+                settled ??= LapWarmth.MapOf(warmth, segments, next);
             }
 
             x = next;

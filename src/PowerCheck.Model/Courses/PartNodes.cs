@@ -52,12 +52,12 @@ public static class PartNodes
         var heat = rms * rms * rig.Battery.LastingResistanceOhm;
         var start = rig.Battery.TemperatureC;
         // A pack is driven until it is empty, not for ever: its peak is at the end of its own run.
-        var run = double.IsNaN(runS) ? endurance.RunTimeS : Math.Min(runS, endurance.RunTimeS);
+        var run = Math.Min(runS, endurance.RunTimeS);
         var end = pack.AfterC(start, heat, run);
         return new NodeReport
         {
             CourseEndC = end,
-            PeakC = double.IsNaN(end) ? end : Math.Max(start, end),
+            PeakC = Math.Max(start, end),
             LimitC = rig.Battery.LimitC,
             CourseTimeToLimitS = pack.TimeToLimit(start, heat),
             Cases =

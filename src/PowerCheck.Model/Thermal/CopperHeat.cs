@@ -22,7 +22,7 @@ public readonly record struct CopperHeat(double AtZeroW, double PerKelvinW)
     /// <param name="windingC">Winding temperature at which it touches [°C].</param>
     public static CopperHeat Along(Func<double, double> heatW, double windingC)
     {
-        const double Half = 0.5;
+        const double Half = 0.25;
         var slope = (heatW(windingC + Half) - heatW(windingC - Half)) / (2 * Half);
         return new(heatW(windingC) - (slope * windingC), slope);
     }

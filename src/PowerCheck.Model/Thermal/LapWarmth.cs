@@ -47,16 +47,12 @@ public sealed record LapWarmth(
                 );
             }
 
-            if (
-                double.IsNaN(next.WindingC)
-                || Math.Abs(next.WindingC - start.WindingC) < 1e-6
-                    && Math.Abs(next.CaseC - start.CaseC) < 1e-6
-            )
+            var near = !(next.DistanceK(start) >= 1e-6);
+            (before, start) = (start, near ? next : next.Damped(start, before));
+            if (near)
             {
-                return Walk(warmth, segments, next);
+                break;
             }
-
-            (before, start) = (start, next.Damped(start, before));
         }
 
         return Walk(warmth, segments, start);

@@ -71,24 +71,27 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
             return Math.Min(held, Highest);
         }
 
-        // A throttle's current only falls, so that the held one is the most; a ripple may grow with the winding.
-        var most = Drive.Ripple is null ? Math.Min(held, Highest) : Highest;
         double Late(double toC) => AloneTimeS(startC, toC) - seconds;
         double LatePerK(double toC) => Warmth.Motor.Heat.CopperJPerK / HeatW(toC);
-        var first = Math.Min(held, most);
-        return !(Late(most) > 0) ? most
-            : NewtonRaphson.TryFindRoot(
-                Late,
-                LatePerK,
-                first,
-                startC,
-                most,
-                1e-6,
-                20,
-                out var found
-            )
-                ? found
-            : Brent.FindRoot(Late, startC, most, 1e-6, 200);
+        if (!(Late(Highest) > 0))
+        {
+            return Highest;
+        }
+
+        // What the heat of the start would lead to is near; where that leads nowhere, the root is bracketed.
+        var first = Math.Min(held, Highest);
+        return NewtonRaphson.TryFindRoot(
+            Late,
+            LatePerK,
+            first,
+            startC,
+            Highest,
+            1e-6,
+            20,
+            out var found
+        )
+            ? found
+            : Brent.FindRoot(Late, startC, Highest, 1e-6, 200);
     }
 
     /// <summary>Winding temperature after a time of any length [°C].</summary>
@@ -118,7 +121,7 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
     public double TimeToLimit(MotorTemperature start)
     {
         var limit = Warmth.Motor.Heat.WindingLimitC;
-        if (double.IsNaN(start.WindingC + HeatW(limit) + NetworkKnown))
+        if (!NetworkKnown || double.IsNaN(start.WindingC) || double.IsNaN(HeatW(limit)))
         {
             return double.NaN;
         }
@@ -139,15 +142,19 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
             : TimeInNetwork(start with { WindingC = AloneAfterC(start.WindingC, AloneS) }, limit);
     }
 
-    // NaN when a figure of the heat network is not known.
-    private double NetworkKnown =>
+    // Whether every figure of the heat network is known.
+    private bool NetworkKnown =>
         Warmth.Motor.Heat is var heat
-            ? heat.CopperJPerK
-                + heat.WindingJPerK
-                + heat.CaseJPerK
-                + heat.WindingToCaseKPerW
-                + heat.CaseToAmbientKPerW
-            : double.NaN;
+        && !Array.Exists(
+            [
+                heat.CopperJPerK,
+                heat.WindingJPerK,
+                heat.CaseJPerK,
+                heat.WindingToCaseKPerW,
+                heat.CaseToAmbientKPerW,
+            ],
+            double.IsNaN
+        );
 
     // Nothing gets this hot and stays a winding [°C]; it keeps figures finite.
     private const double Highest = 5000;

@@ -70,7 +70,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
                 return MotorTemperature.At(double.PositiveInfinity);
             }
 
-            if (drive.Held || double.IsNaN(next.WindingC) || Near(x, next, 1e-7))
+            if (drive.Held || !(next.DistanceK(x) >= 1e-7))
             {
                 return next;
             }
@@ -164,7 +164,4 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         settled.Weighted(weight) >= limitC
         || Math.Max(start.WindingC, start.CaseC) >= limitC
         || settled.WindingC >= limitC;
-
-    private static bool Near(MotorTemperature a, MotorTemperature b, double kelvin) =>
-        Math.Abs(a.WindingC - b.WindingC) < kelvin && Math.Abs(a.CaseC - b.CaseC) < kelvin;
 }

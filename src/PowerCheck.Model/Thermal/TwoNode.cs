@@ -212,9 +212,7 @@ public readonly struct TwoNode
     private static double Growth(double rate, double seconds, double exponential)
     {
         var x = rate * seconds;
-        return Math.Abs(x) < 1e-5
-            ? seconds * (1 + (x / 2) + (x * x / 6))
-            : (exponential - 1) / rate;
+        return Math.Abs(x) < 1e-7 ? seconds * (1 + (x / 2)) : (exponential - 1) / rate;
     }
 }
 
@@ -302,6 +300,12 @@ public static class MotorTemperatureReadings
         (next.WindingC - last.WindingC) * (last.WindingC - before.WindingC) < 0
             ? new((next.WindingC + last.WindingC) / 2, (next.CaseC + last.CaseC) / 2)
             : next;
+
+    /// <summary>How far apart two readings are: the larger of both differences [K].</summary>
+    /// <param name="x">One reading.</param>
+    /// <param name="other">The other one.</param>
+    public static double DistanceK(this MotorTemperature x, MotorTemperature other) =>
+        Math.Max(Math.Abs(x.WindingC - other.WindingC), Math.Abs(x.CaseC - other.CaseC));
 
     /// <summary>A weighted mean of winding and case [°C].</summary>
     /// <param name="x">The temperatures.</param>

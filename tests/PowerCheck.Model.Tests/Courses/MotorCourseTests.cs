@@ -145,4 +145,36 @@ public sealed class MotorCourseTests
         Assert.True(double.IsNaN(course.WindingLimit.Seconds));
         Assert.True(double.IsNaN(course.MagnetLimit.Seconds));
     }
+
+    // A magnet that weakens by much: the current of each lap is another one until the motor has settled.
+    private static (MotorWarmth Warmth, (Drive, double)[] Lap) Weakening()
+    {
+        var warmth = new MotorWarmth(
+            Parts.Motor(0.004, 0.05, 1, 0.001, heat: Parts.Heat(beta: -0.002)),
+            25
+        );
+        return (warmth, [(Drive.Torque(0.06, 200), 30), (Drive.Rest, 20)]);
+    }
+
+    [Theory]
+    [InlineData(50)]
+    [InlineData(170)]
+    [InlineData(900)]
+    [InlineData(6030)]
+    public void Each_lap_has_the_currents_of_its_own_warmth(double runS)
+    {
+        var (warmth, lap) = Weakening();
+        var x = warmth.Cold;
+        for (var left = runS; left > 0; left -= 50)
+        {
+            x = warmth.After(lap[0].Item1, x, Math.Min(30, left));
+            x = warmth.After(Drive.Rest, x, Math.Clamp(left - 30, 0, 20));
+        }
+
+        var end = new MotorCourse(warmth, LapWarmth.Periodic(warmth, lap), lap, runS).End;
+
+        Assert.True(x.WindingC > (runS < 100 ? 30 : 45));
+        Assert.Equal(x.WindingC, end.WindingC, 0.02);
+        Assert.Equal(x.CaseC, end.CaseC, 0.02);
+    }
 }

@@ -8,7 +8,6 @@ namespace PowerCheck.Model.Tests.Laws;
 /// What the cells give is work at the motor shafts, heat in pack, leads, controllers and motors, and what the accessories
 /// take: in every load case of any rig, with one motor or two, fast switching or slow, diodes or not.
 /// </summary>
-[Trait("speed", "slow")]
 public sealed class EnergyLaws
 {
     public static TheoryData<LoadCaseName> Names => [.. Enum.GetValues<LoadCaseName>()];

@@ -5,7 +5,6 @@ using PowerCheck.Model.Tests.Rigs;
 namespace PowerCheck.Model.Tests.Laws;
 
 /// <summary>What cells and resistances do to a stall, to the torque in reserve and to the top speed.</summary>
-[Trait("speed", "slow")]
 public sealed class ResistanceLaws
 {
     public static TheoryData<string> Places =>
