@@ -141,11 +141,8 @@ public sealed record MotorCourse(
         var runS = forS;
         foreach (var (drive, seconds) in segments)
         {
-            for (
-                var left = Math.Min(runS, seconds);
-                left > 0 && !(x.WindingC > MotorWarmth.FarBeyondC);
-
-            )
+            var left = Math.Min(runS, seconds);
+            while (left > 0 && !(x.WindingC > MotorWarmth.FarBeyondC))
             {
                 var piece = Piece.Next(warmth, drive, x, left);
                 x = piece.Apply(x);

@@ -29,7 +29,8 @@ public readonly record struct PackWarmth(Battery Battery, double AmbientC)
     public double TimeToLimit(double startC, double heatW)
     {
         var settled = SettledC(heatW);
-        return startC >= Battery.LimitC ? 0
+        return double.IsNaN(startC + settled) ? double.NaN
+            : startC >= Battery.LimitC ? 0
             : settled <= Battery.LimitC ? double.PositiveInfinity
             : TimeConstantS * Math.Log((settled - startC) / (settled - Battery.LimitC));
     }

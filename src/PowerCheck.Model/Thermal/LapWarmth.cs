@@ -35,16 +35,17 @@ public sealed record LapWarmth(
         for (var round = 0; round < Rounds; round++)
         {
             var lap = MapOf(warmth, segments, start);
-            var next = lap.FixedPoint;
-            if (lap.SpectralRadius >= 1 || next.WindingC > MotorWarmth.RunawayC)
+            var settles = !(lap.SpectralRadius >= 1);
+            var next = settles ? lap.FixedPoint : MotorTemperature.At(double.PositiveInfinity);
+            if (next.WindingC > MotorWarmth.RunawayC)
             {
-                return new(
-                    MotorTemperature.At(double.PositiveInfinity),
-                    double.PositiveInfinity,
-                    double.PositiveInfinity,
-                    double.PositiveInfinity,
-                    []
-                );
+                if (start.WindingC > MotorWarmth.RunawayC - 1e-6)
+                {
+                    return RunningAway;
+                }
+
+                // A heat that falls as the motor warms may still settle: the next round asks at the bound.
+                next = MotorTemperature.At(MotorWarmth.RunawayC);
             }
 
             var near = !(next.DistanceK(start) >= 1e-6);
@@ -57,6 +58,15 @@ public sealed record LapWarmth(
 
         return Walk(warmth, segments, start);
     }
+
+    private static LapWarmth RunningAway =>
+        new(
+            MotorTemperature.At(double.PositiveInfinity),
+            double.PositiveInfinity,
+            double.PositiveInfinity,
+            double.PositiveInfinity,
+            []
+        );
 
     /// <summary>The map of one lap from given temperatures, with the currents that it has from there.</summary>
     /// <param name="warmth">The motor in its air.</param>

@@ -67,7 +67,13 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
             var next = drive.Network(this, x).Settled;
             if (next.WindingC > RunawayC)
             {
-                return MotorTemperature.At(double.PositiveInfinity);
+                if (drive.Held || x.WindingC > RunawayC - 1e-6)
+                {
+                    return MotorTemperature.At(double.PositiveInfinity);
+                }
+
+                // A heat that falls as the motor warms may still settle: the next round asks at the bound.
+                next = MotorTemperature.At(RunawayC);
             }
 
             if (drive.Held || !(next.DistanceK(x) >= 1e-7))

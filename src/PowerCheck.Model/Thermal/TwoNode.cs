@@ -212,7 +212,7 @@ public readonly struct TwoNode
     private static double Growth(double rate, double seconds, double exponential)
     {
         var x = rate * seconds;
-        return Math.Abs(x) < 1e-7 ? seconds * (1 + (x / 2)) : (exponential - 1) / rate;
+        return Math.Abs(x) < 1e-5 ? seconds * (1 + (x / 2)) : (exponential - 1) / rate;
     }
 }
 

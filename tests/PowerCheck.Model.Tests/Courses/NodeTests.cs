@@ -165,6 +165,15 @@ public sealed class NodeTests
         Assert.True(double.IsNaN(battery.CourseEndC) && double.IsNaN(battery.PeakC));
     }
 
+    [Fact]
+    public void A_pack_of_unknown_end_has_no_time_from_there_even_where_its_heat_would_settle_low()
+    {
+        var pack = new PackWarmth(Inspect().Rig.Battery, 25);
+
+        Assert.True(pack.SettledC(0.1) < pack.Battery.LimitC);
+        Assert.True(double.IsNaN(pack.TimeToLimit(double.NaN, 0.1)));
+    }
+
     [Theory]
     [InlineData(5.0)]
     [InlineData(6.0)]

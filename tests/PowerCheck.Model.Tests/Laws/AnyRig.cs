@@ -7,7 +7,7 @@ namespace PowerCheck.Model.Tests.Laws;
 
 /// <summary>
 /// Random rigs with what few builders have on top: two motors, slow switching, diodes, slow edges, current limits,
-/// accessories on the pack. The same number gives the same rig.
+/// accessories on the pack, a known inductance. The same number gives the same rig.
 /// </summary>
 internal static class AnyRig
 {
@@ -38,6 +38,10 @@ internal static class AnyRig
                     new() { Kind = AccessoryKind.Winch, Supply = AccessorySupply.Battery },
                 ]
                 : rig.Accessories,
+            Motor = rig.Motor with
+            {
+                InductanceH = Chance(0.3) ? 1e-6 * Math.Pow(100, dice.NextDouble()) : null,
+            },
         };
     }
 }

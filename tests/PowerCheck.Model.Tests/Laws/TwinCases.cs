@@ -34,7 +34,7 @@ internal sealed class TwinCases(Rig rig)
             LoadCaseName.Hold => Hold(),
             LoadCaseName.Slip => Creeping(SlipNm, false),
             LoadCaseName.Punch => Punch(),
-            LoadCaseName.Jam => Locked(2.0 * SlipA),
+            LoadCaseName.Jam => Locked(rig.Road.JamSlipFactor * SlipA),
             LoadCaseName.Stall => Locked(double.PositiveInfinity),
             _ => Top(),
         };
@@ -80,7 +80,7 @@ internal sealed class TwinCases(Rig rig)
                 ? Obstacle.NoSensor
                 : null;
         return new(
-            Figures(source, at, speed, speed / ratio * radiusM, wheelNm),
+            TwinFigures.Of(rig, source, at, speed, speed / ratio * radiusM, wheelNm),
             blind
                 ?? Obstructed(
                     source,
@@ -151,7 +151,7 @@ internal sealed class TwinCases(Rig rig)
         }
 
         return new(
-            Figures(source, at, 0, 0, wheelNm),
+            TwinFigures.Of(rig, source, at, 0, 0, wheelNm),
             Blind && !rig.Controller.LowSpeedStart
                 ? Obstacle.NoSensor
                 : Obstructed(
@@ -169,7 +169,17 @@ internal sealed class TwinCases(Rig rig)
             return null;
         }
 
-        var figures = Figures(source, idle with { MotorA = motorA }, radPerS, 0, wheelNm);
+        var figures = TwinFigures.Of(
+            rig,
+            source,
+            idle with
+            {
+                MotorA = motorA,
+            },
+            radPerS,
+            0,
+            wheelNm
+        );
         figures[nameof(LoadCase.MotorVoltageV)] = motorA * rig.LoopOhm;
         figures[nameof(LoadCase.CreepBackMPerS)] = radPerS / ratio * radiusM;
         return new(figures, null);
@@ -212,7 +222,14 @@ internal sealed class TwinCases(Rig rig)
 
         var torque = kt * (at.MotorA - FrictionA(speed));
         return new(
-            Figures(source, at, speed, speed / ratio * radiusM, torque * ratio * eta * Motors),
+            TwinFigures.Of(
+                rig,
+                source,
+                at,
+                speed,
+                speed / ratio * radiusM,
+                torque * ratio * eta * Motors
+            ),
             limited ? Obstacle.CurrentLimit
                 : speed <= 0 ? Obstacle.Voltage
                 : at.BusV < rig.CutoffV ? Obstacle.Cutoff
@@ -231,7 +248,8 @@ internal sealed class TwinCases(Rig rig)
         var (at, speed) = point;
         var torque = kt * (at.MotorA - FrictionA(speed));
         return new(
-            Figures(
+            TwinFigures.Of(
+                rig,
                 source,
                 at,
                 speed,
@@ -276,58 +294,13 @@ internal sealed class TwinCases(Rig rig)
         }
 
         var torque = kt * (at.MotorA - rig.Motor.NoLoad.StandstillA);
-        var figures = Figures(source, at, 0, 0, torque * ratio * eta * Motors);
+        var figures = TwinFigures.Of(rig, source, at, 0, 0, torque * ratio * eta * Motors);
         if (stall)
         {
             figures[nameof(LoadCase.ProspectiveCurrentA)] = full.MotorA;
         }
 
         return new(figures, limited ? Obstacle.CurrentLimit : null);
-    }
-
-    private Dictionary<string, double> Figures(
-        Source source,
-        TwinPoint at,
-        double radPerS,
-        double roadMPerS,
-        double wheelNm
-    )
-    {
-        var square = (at.MotorA * at.MotorA) + at.RippleA2;
-        var counter = Counter(at.MotorA, radPerS);
-        var supply = rig.ReceiverSupply;
-        var pulses =
-            (at.Duty * ((at.OnA * at.OnA) + (Motors * Motors * at.RippleA2)))
-            + ((1 - at.Duty) * at.OthersA * at.OthersA);
-        var bare = rig.Controller.PwmFrequencyHz < 4000 && at.Duty is > 0 and < 1;
-        var rms = bare ? Math.Sqrt(pulses) : at.BatteryA;
-        var spin = radPerS == 0 ? 0 : kt * FrictionA(radPerS) * radPerS;
-        return new()
-        {
-            [nameof(LoadCase.MotorCurrentA)] = at.MotorA,
-            [nameof(LoadCase.MotorRmsCurrentA)] = Math.Sqrt(square),
-            [nameof(LoadCase.BatteryCurrentA)] = at.BatteryA,
-            [nameof(LoadCase.BatteryRmsCurrentA)] = rms,
-            [nameof(LoadCase.BusVoltageV)] = at.BusV,
-            [nameof(LoadCase.MotorVoltageV)] =
-                at.Reached && at.Duty < 1
-                    ? (at.MotorA * rig.Motor.ResistanceOhm) + counter
-                    : Math.Max(0, at.BusV - (at.MotorA * rig.LoopOhm)),
-            [nameof(LoadCase.DutyRatio)] = at.Duty,
-            [nameof(LoadCase.MotorSpeedRadPerS)] = radPerS,
-            [nameof(LoadCase.RoadSpeedMPerS)] = roadMPerS,
-            [nameof(LoadCase.WheelTorqueNm)] = wheelNm,
-            [nameof(LoadCase.MotorHeatW)] =
-                (square * rig.Motor.ResistanceOhm)
-                + (rig.Motor.BrushDropV * Math.Abs(at.MotorA))
-                + spin,
-            [nameof(LoadCase.ControllerHeatW)] =
-                (square * rig.Controller.OnResistanceOhm)
-                + at.BridgeW
-                + supply.HeatW(at.BusV, supply.MeanOutputA),
-            [nameof(LoadCase.BatteryHeatW)] =
-                rms * rms * (source.ResistanceOhm - rig.Leads.BatteryOhm),
-        };
     }
 
     // Where a rising function passes 0, by doubling and halving.

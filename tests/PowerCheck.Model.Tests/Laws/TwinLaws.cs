@@ -30,6 +30,7 @@ public sealed class TwinLaws
         );
 
     private static string Compare(LoadCase load, KeyValuePair<string, double> figure) =>
+        // 400 harmonics of a ripple leave out less than this share of it.
         Law.Same(
             figure.Key,
             (double)typeof(LoadCase).GetProperty(figure.Key)!.GetValue(load)!,

@@ -17,7 +17,7 @@ internal sealed record RefereedCases(
 )
 {
     private static readonly Lazy<IReadOnlyList<RefereedCases>> Cases = new(() =>
-        [.. Refereed.Numbers.AsParallel().AsOrdered().Select(Of)]
+        [.. Refereed.Numbers.AsParallel().AsOrdered().Select(n => Of(RandomPlainRig.Of(n)))]
     );
 
     /// <summary>All rigs, run once for all tests.</summary>
@@ -29,9 +29,7 @@ internal sealed record RefereedCases(
             ? Check.LoadCases.PunchAtReserve
             : Check.LoadCases[Enum.Parse<LoadCaseName>(name.ToString())];
 
-    private static RefereedCases Of(int number)
-    {
-        var rig = RandomPlainRig.Of(number);
-        return new(rig, Refereed.Check(rig), ElectricalReferee.Run(rig));
-    }
+    /// <summary>A rig by the check and by circuits.</summary>
+    public static RefereedCases Of(PlainRig rig) =>
+        new(rig, Refereed.Check(rig), ElectricalReferee.Run(rig));
 }

@@ -27,6 +27,9 @@ internal sealed record RefereedHeat(
     private const double JamHorizonS = 900;
     private const double HorizonS = 3600;
 
+    /// <summary>From here on no ripple counts where no inductance is told [kHz].</summary>
+    private const double SmoothFromKhz = 8;
+
     private static readonly double[] JamMomentsS = [1.2, 5, 30];
     private static readonly double[] ClimbMomentsS = [20, 120, 900];
 
@@ -39,16 +42,31 @@ internal sealed record RefereedHeat(
 
     private static RefereedHeat Of(RefereedCases cases)
     {
-        var checks = JamMomentsS
-            .Zip(ClimbMomentsS, (jam, climb) => Check(cases.Rig, jam, climb).Temperatures)
-            .ToList();
-        var jam = Solved(() => Jam(cases, checks));
+        var checks = Checks(cases.Rig);
+        var jam = Solved(() => Jam(cases, checks)) ?? Unrippled(cases.Rig);
         var climb = Solved(() => Climb(cases.Rig, checks));
         return new(
             cases.Rig,
             [.. jam ?? [], .. climb ?? [], .. Parts(cases, checks)],
             jam is null || climb is null
         );
+    }
+
+    private static List<TemperatureReport> Checks(PlainRig rig) =>
+        JamMomentsS
+            .Zip(ClimbMomentsS, (jam, climb) => Check(rig, jam, climb).Temperatures)
+            .ToList();
+
+    // A jam that is not solved with its ripple: where switching is fast, both are asked without an inductance, and so ripple.
+    private static List<ComparedHeat>? Unrippled(PlainRig rig)
+    {
+        if (rig.Controller.PwmFrequencyKhz < SmoothFromKhz)
+        {
+            return null;
+        }
+
+        var untold = rig with { Motor = rig.Motor with { InductanceMicrohenry = null } };
+        return Solved(() => Jam(RefereedCases.Of(untold), Checks(untold)));
     }
 
     // Where bus, duty and ripple hang on each other the simulator's search does not always end; those are counted.
