@@ -15,7 +15,7 @@ public readonly record struct Bridge(double FreewheelV, double EdgeShare, bool U
     public static Bridge Of(Controller controller) =>
         new(
             controller.Freewheel == Freewheel.Diode ? Controller.DiodeDropV : 0,
-            controller.EdgeTimeS > 0 ? 0.5 * controller.EdgeTimeS * controller.PwmFrequencyHz : 0,
+            0.5 * controller.EdgeTimeS * controller.PwmFrequencyHz,
             !(controller.PwmFrequencyHz >= Ripple.UnsmoothedBelowHz)
         );
 

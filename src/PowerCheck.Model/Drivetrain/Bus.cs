@@ -31,7 +31,7 @@ public readonly record struct Bus(
     {
         var e = source.OpenCircuitV;
         var root = (e * e) - (4 * source.ResistanceOhm * powerW);
-        return root < 0 ? double.NaN : (e + Math.Sqrt(root)) / 2;
+        return (e + Math.Sqrt(root)) / 2;
     }
 
     /// <summary>The bus while an ideal bridge feeds each motor a current at a voltage.</summary>
@@ -51,15 +51,19 @@ public readonly record struct Bus(
         double neededV
     )
     {
-        if (double.IsNaN(neededV + source.OpenCircuitV + source.ResistanceOhm))
+        if (
+            double.IsNaN(neededV)
+            || double.IsNaN(source.OpenCircuitV)
+            || double.IsNaN(source.ResistanceOhm)
+        )
         {
             return new(double.NaN, double.NaN, double.NaN, double.NaN, false, false);
         }
 
         var drives = neededV > 0 && motorA > 0;
         var motorsA = drives ? motors * motorA : 0;
-        var powerW = auxiliary.PowerW + (drives ? motorsA * neededV : 0);
-        var bus = VoltageUnderPower(Behind(source, auxiliary.CurrentA), powerW);
+        var powerW = auxiliary.PowerW + (motorsA * neededV);
+        var bus = VoltageUnderPower(source.Behind(auxiliary.CurrentA), powerW);
         return bus >= neededV && bus > 0
             ? new(
                 bus,
@@ -69,7 +73,7 @@ public readonly record struct Bus(
                 true,
                 false
             )
-            : OutOfReach(source, auxiliary, motorsA, powerW);
+            : OutOfReach(source, auxiliary, motorsA, neededV);
     }
 
     /// <summary>
@@ -79,18 +83,18 @@ public readonly record struct Bus(
     /// <param name="source">The source.</param>
     /// <param name="auxiliary">What else draws from the bus.</param>
     /// <param name="motorsA">Wanted current of all motors together [A].</param>
-    /// <param name="askedW">Power asked for in all [W].</param>
+    /// <param name="neededV">Voltage that the bridge should make for it [V].</param>
     public static Bus OutOfReach(
         Source source,
         AuxiliaryLoad auxiliary,
         double motorsA,
-        double askedW
+        double neededV
     )
     {
-        var steady = Behind(source, auxiliary.CurrentA);
+        var steady = source.Behind(auxiliary.CurrentA);
         var best = steady.OpenCircuitV / 2;
-        var open = VoltageUnderPower(Behind(steady, motorsA), auxiliary.PowerW);
-        open = open > best ? open : best;
+        var left = VoltageUnderPower(steady.Behind(motorsA), auxiliary.PowerW);
+        var open = double.MaxNumber(best, left);
         var drawn = (steady.OpenCircuitV - open) / source.ResistanceOhm;
         return new(
             open,
@@ -98,7 +102,7 @@ public readonly record struct Bus(
             AtMost(source, auxiliary.CurrentA + drawn),
             auxiliary.CurrentA + Math.Max(0, drawn - motorsA),
             false,
-            askedW > steady.MaxPowerW
+            auxiliary.PowerW + (motorsA * neededV) > steady.MaxPowerW
         );
     }
 
@@ -128,7 +132,7 @@ public readonly record struct Bus(
     )
     {
         var lifted = bridge.Unsmoothed ? motors * loss.LiftA : 0;
-        var steadyV = Behind(source, auxiliary.CurrentA + lifted).OpenCircuitV;
+        var steadyV = source.Behind(auxiliary.CurrentA + lifted).OpenCircuitV;
         var against = counterV + ((1 - duty) * bridge.FreewheelV);
         var carried = bridge.Unsmoothed ? motors : motors * duty;
         var share = carried * source.ResistanceOhm / loopOhm;
@@ -159,16 +163,7 @@ public readonly record struct Bus(
 
     // A source that cannot carry what is asked gives what it can, and no more.
     private static double AtMost(Source source, double askedA) =>
-        askedA > source.OpenCircuitV / source.ResistanceOhm
-            ? source.OpenCircuitV / source.ResistanceOhm
-            : askedA;
-
-    // What is left of a source behind a current.
-    private static Source Behind(Source source, double currentA) =>
-        source with
-        {
-            OpenCircuitV = Math.Max(0, source.OpenCircuitV - (source.ResistanceOhm * currentA)),
-        };
+        Math.Min(askedA, source.OpenCircuitV / source.ResistanceOhm);
 
     // Upper root of a·V² − b·V + c = 0; where there is none, the voltage of the greatest power.
     private static double Upper(double a, double b, double c) =>

@@ -28,9 +28,7 @@ public readonly record struct FedBus(Bus Bus, BridgeLoss Loss)
         (FedBus Fed, double LeftV) At(double busV) =>
             Drawn(rig, source, motorA, neededV, motorOhm, busV);
         var root = Descend(busV => At(busV).LeftV, source.OpenCircuitV, neededV);
-        return root >= neededV
-            ? At(root).Fed
-            : OutOfReach(rig, source, motorA, neededV, At(neededV).Fed.Loss);
+        return root >= neededV ? At(root).Fed : OutOfReach(rig, source, motorA, neededV);
     }
 
     private static bool Lossless(Rig rig) => Bridge.Of(rig.Controller) == default && !rig.Ripples;
@@ -58,18 +56,12 @@ public readonly record struct FedBus(Bus Bus, BridgeLoss Loss)
         return (new(bus with { BatteryA = others + mean }, loss), left);
     }
 
-    private static FedBus OutOfReach(
-        Rig rig,
-        Source source,
-        double motorA,
-        double neededV,
-        BridgeLoss loss
-    )
-    {
-        var motors = rig.Vehicle.MotorCount;
-        var asked = rig.Auxiliary.PowerW + (motors * ((motorA * neededV) + loss.DrawnW));
-        return new(Bus.OutOfReach(source, rig.Auxiliary, motors * motorA, asked), default);
-    }
+    // Fully on, nothing switches, so that nothing is lost beside.
+    private static FedBus OutOfReach(Rig rig, Source source, double motorA, double neededV) =>
+        new(
+            Bus.OutOfReach(source, rig.Auxiliary, rig.Vehicle.MotorCount * motorA, neededV),
+            default
+        );
 
     // Newton's steps down from a voltage; NaN where the slope turns before a root is found, or under the least voltage.
     private static double Descend(Func<double, double> left, double fromV, double leastV)
@@ -92,6 +84,6 @@ public readonly record struct FedBus(Bus Bus, BridgeLoss Loss)
             }
         }
 
-        return v >= leastV && Math.Abs(left(v)) < 1e-9 ? v : double.NaN;
+        return v;
     }
 }

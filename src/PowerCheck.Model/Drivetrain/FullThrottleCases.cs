@@ -114,22 +114,16 @@ public static class FullThrottleCases
         return Math.Max(0, motor.SpeedAt(bus, loop, torqueNm));
     }
 
-    // Fully on at the controller's limit: the torque that leaves the speed at which just that current flows.
+    // Fully on at the controller's limit: the bus behind just that current leaves the speed; without one the motor stands.
     private static OperatingPoint HeldToLimit(Rig rig, Source source, double limitA)
     {
-        var point = Point(rig, source, rig.Motor.TorqueOf(limitA, 0));
-        for (
-            var tries = 0;
-            Math.Abs(point.MotorA - limitA) > 1e-12 * limitA
-                && point.SpeedRadPerS > 0
-                && tries < 100;
-            tries++
-        )
-        {
-            point = Point(rig, source, rig.Motor.TorqueOf(limitA, point.SpeedRadPerS));
-        }
-
-        return point;
+        var motor = rig.Motor;
+        var auxiliary = rig.Auxiliary;
+        var left = source.Behind(auxiliary.CurrentA + (rig.Vehicle.MotorCount * limitA));
+        var bus = Bus.VoltageUnderPower(left, auxiliary.PowerW);
+        var dropV = (limitA * (motor.ResistanceOhm + rig.LoopOhm)) + motor.BrushDropV;
+        var speed = (bus - dropV) / motor.TorqueConstantNmPerA;
+        return OperatingPoint.AtDuty(rig, source, 1, double.MaxNumber(0, speed));
     }
 
     // Without a resistance the current that a torque needs is known all the same, friction at the highest speed included.
@@ -138,7 +132,7 @@ public static class FullThrottleCases
         var fastest = rig.Motor.SpeedAt(source.OpenCircuitV, rig.LoopOhm, torqueNm);
         var asked = rig.Motor.CurrentFor(torqueNm, Math.Max(0, fastest));
         var limit = rig.Controller.CurrentLimitA;
-        var current = asked > limit ? limit : asked;
+        var current = double.MinNumber(asked, limit);
         var battery = (rig.Vehicle.MotorCount * current) + rig.Auxiliary.CurrentA;
         battery += rig.Auxiliary.PowerW / source.OpenCircuitV;
         var bus = source.OpenCircuitV - (source.ResistanceOhm * battery);

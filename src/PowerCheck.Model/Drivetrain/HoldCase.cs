@@ -91,7 +91,7 @@ public static class HoldCase
             MotorHeatW =
                 (motorA * motorA * motor.ResistanceOhm)
                 + (motor.BrushDropV * motorA)
-                + (speedRadPerS > 0 ? motor.SpinHeatW(speedRadPerS) : 0 * speedRadPerS),
+                + motor.SpinHeatW(speedRadPerS),
             ControllerHeatW =
                 (motorA * motorA * rig.Controller.OnResistanceOhm)
                 + rig.ReceiverSupply.HeatW(bus.BusV, rig.ReceiverSupply.MeanOutputA),

@@ -90,7 +90,7 @@ public readonly record struct OperatingPoint(
                 last
             );
             loss = BridgeLoss.Of(rig, source, at.Bus, at.MotorA, resistance);
-        } while (loss.BesidesW > 0 && !loss.Near(last) && ++tries < 40);
+        } while (!loss.Near(last) && ++tries < 40);
 
         var (bus, current) = at;
         return new(

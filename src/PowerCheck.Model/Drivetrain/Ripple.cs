@@ -24,15 +24,18 @@ public static class Ripple
     )
     {
         var periods = loopOhm / (inductanceH * frequencyHz);
-        var on = -Expm1(-duty * periods);
-        var off = -Expm1(-(1 - duty) * periods);
-        var whole = -Expm1(-periods);
+        var on = Faded(duty * periods);
+        var off = Faded((1 - duty) * periods);
+        var whole = Faded(periods);
         var shape = (duty * (1 - duty)) - (on * off / (whole * periods));
         var step = busV / loopOhm;
         return step * step * Math.Max(0, shape);
     }
 
-    // e^x − 1 without cancellation near 0.
-    private static double Expm1(double x) =>
-        Math.Abs(x) < 1e-5 ? x * (1 + (x / 2) + (x * x / 6)) : Math.Exp(x) - 1;
+    // 1 − e^(−x) without cancellation near 0: 2t/(1 + t) with t = tanh(x/2).
+    private static double Faded(double x)
+    {
+        var half = Math.Tanh(x / 2);
+        return 2 * half / (1 + half);
+    }
 }

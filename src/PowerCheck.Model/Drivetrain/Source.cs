@@ -7,4 +7,12 @@ public readonly record struct Source(double OpenCircuitV, double ResistanceOhm)
 {
     /// <summary>The most power that it can deliver at any voltage [W]: E²/(4·Rs).</summary>
     public double MaxPowerW => OpenCircuitV * OpenCircuitV / (4 * ResistanceOhm);
+
+    /// <summary>What is left of it behind a current.</summary>
+    /// <param name="currentA">The current [A].</param>
+    public Source Behind(double currentA) =>
+        this with
+        {
+            OpenCircuitV = Math.Max(0, OpenCircuitV - (ResistanceOhm * currentA)),
+        };
 }
