@@ -108,6 +108,25 @@ public sealed class BridgeLossTests
     }
 
     [Fact]
+    public void Fully_off_nothing_is_lifted() => Assert.Equal(0, Loss(Smooth(0), 0).LiftA);
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void Without_inductance_too_nothing_ripples_fully_on_or_off(double duty) =>
+        Assert.Equal(0, Loss(Of(7999, inductanceH: 0), duty).RippleA2);
+
+    [Fact]
+    public void Diode_and_edges_lose_as_much_in_a_motor_whose_resistance_is_not_known()
+    {
+        var bus = new Bus(10, 0.25, 5, 0, true, false);
+        var loss = BridgeLoss.Of(Smooth(1e-6), new Source(11, 0.02), bus, 20, double.NaN);
+
+        Assert.Equal(Loss(Smooth(1e-6), 0.25), loss);
+        Assert.Equal(13, loss.ControllerW, 1e-9);
+    }
+
+    [Fact]
     public void Losses_are_near_when_they_differ_by_no_more_than_a_rounding()
     {
         var loss = new BridgeLoss(6, 1, 4, 0, 0);

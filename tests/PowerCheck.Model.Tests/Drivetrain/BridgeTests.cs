@@ -170,4 +170,23 @@ public sealed class BridgeTests
             new Bridge(0.8, 0.01, false).LossW(20, new(10, duty, 5, 0, true, false)),
             1e-9
         );
+
+    [Theory]
+    // A braking motor is shorted through the switches.
+    [InlineData(0.8, -20, 10, 0.25)]
+    // Nothing is lost by nothing, whatever the bus.
+    [InlineData(0.8, 0, double.NaN, double.NaN)]
+    [InlineData(0.8, 0, double.NaN, 0.5)]
+    // Synchronous switches have no diode, whatever the duty.
+    [InlineData(0, 20, double.NaN, double.NaN)]
+    public void A_bridge_loses_nothing_where_no_current_passes_diode_or_edges(
+        double diodeV,
+        double motorA,
+        double busV,
+        double duty
+    ) =>
+        Assert.Equal(
+            0,
+            new Bridge(diodeV, 0.01, false).LossW(motorA, new(busV, duty, 5, 0, true, false))
+        );
 }

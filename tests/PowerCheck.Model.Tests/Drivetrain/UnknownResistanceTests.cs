@@ -140,22 +140,6 @@ public sealed class UnknownResistanceTests
     }
 
     [Fact]
-    public void A_drag_brake_too_weak_for_its_brushes_is_held_by_the_friction_that_grows_with_speed()
-    {
-        var motor = Known.Motor;
-        var slope = motor.NoLoad.SlopeAPerRadPerS;
-        Assert.True(slope > 0 && motor.BrushDropV > 0);
-        var holding = 0.5 * slope * motor.BrushDropV;
-
-        var (current, speed) = HoldCase.DragBrake(Known, holding);
-
-        // Under the brushes' drop nothing flows: q = kt·s·ω.
-        Assert.Equal(0, current);
-        Assert.Equal(holding, motor.TorqueConstantNmPerA * slope * speed, 1e-12);
-        Assert.True(motor.TorqueConstantNmPerA * speed < motor.BrushDropV);
-    }
-
-    [Fact]
     public void A_climb_past_the_tires_stays_unknown_where_the_bus_is()
     {
         var steep = Known with { Road = Known.Road with { SlopeRad = 1.4 } };
