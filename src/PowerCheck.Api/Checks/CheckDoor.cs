@@ -1,7 +1,10 @@
+using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Checks.Rules;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Problems;
+using PowerCheck.Model.Assumptions;
+using PowerCheck.Model.Spreads;
 
 namespace PowerCheck.Api.Checks;
 
@@ -9,8 +12,14 @@ namespace PowerCheck.Api.Checks;
 internal sealed class CheckDoor(QueryDoor queries)
 {
     private const string Findings = "findings";
-    private static readonly string[] Options = [Findings];
+    private const string Spread = "spread";
+    private static readonly string[] Options = [Findings, Spread];
     private static readonly string[] FindingsWords = ["all"];
+
+    private static readonly string[] SpreadWords =
+    [
+        .. Enum.GetValues<SpreadMethod>().Select(Words.Of),
+    ];
 
     /// <summary>Reads body and query parameters.</summary>
     public CheckCall Read(ReadOnlySpan<byte> body, IQueryCollection query)
@@ -18,10 +27,11 @@ internal sealed class CheckDoor(QueryDoor queries)
         var faults = new Faults();
         queries.RefuseUnknown(query, Options, faults);
         var all = QueryDoor.Word(query, Findings, FindingsWords, faults) is not null;
+        var spread = Word<SpreadMethod>.Of(QueryDoor.Word(query, Spread, SpreadWords, faults));
         var (request, malformed) = RequestReader.Read<CheckRequest>(body, faults);
         if (malformed is not null)
         {
-            return new(new(), all, ProblemOf.Reading(malformed));
+            return new(new(), all, SpreadMethod.None, ProblemOf.Reading(malformed));
         }
 
         if (request is not null)
@@ -29,16 +39,23 @@ internal sealed class CheckDoor(QueryDoor queries)
             CheckRules.Apply(request, faults);
         }
 
-        return new(request ?? new(), all, faults.None ? null : ProblemOf.Request(faults));
+        return new(
+            request ?? new(),
+            all,
+            spread ?? SpreadMethod.None,
+            faults.None ? null : ProblemOf.Request(faults)
+        );
     }
 }
 
 /// <summary>A call for a check.</summary>
 /// <param name="Request">The rig, as far as it was right.</param>
 /// <param name="AllFindings">Whether those that hold without a caution are wanted too.</param>
+/// <param name="Spread">How the spread of the figures is carried to the limits.</param>
 /// <param name="Problem">What is wrong with the call; null when nothing is.</param>
 internal readonly record struct CheckCall(
     CheckRequest Request,
     bool AllFindings,
+    SpreadMethod Spread,
     ProblemResult? Problem
 );

@@ -4,6 +4,8 @@ using Microsoft.OpenApi;
 using PowerCheck.Api.Checks;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
+using PowerCheck.Model.Assumptions;
+using PowerCheck.Model.Spreads;
 
 namespace PowerCheck.Api.Documents;
 
@@ -76,19 +78,17 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
 
     private static void Check(OpenApiOperation operation)
     {
-        (operation.Parameters ??= []).Add(
-            new OpenApiParameter
-            {
-                Name = "findings",
-                In = ParameterLocation.Query,
-                Description = "all: list the findings that hold without a caution too.",
-                Schema = new OpenApiSchema
-                {
-                    Type = JsonSchemaType.String,
-                    Enum = [JsonValue.Create("all")],
-                },
-                Example = JsonValue.Create("all"),
-            }
+        operation.Parameters ??= [];
+        operation.Parameters.Add(
+            Option("findings", "all: list the findings that hold without a caution too.", ["all"])
+        );
+        operation.Parameters.Add(
+            Option(
+                "spread",
+                "How the spread of the figures is carried to the limits: none (the best estimates alone, when left out), linear "
+                    + "(each input by itself; Monte Carlo where that would mislead) or montecarlo.",
+                [.. Enum.GetValues<SpreadMethod>().Select(Words.Of)]
+            )
         );
         if (operation.RequestBody is OpenApiRequestBody body)
         {
@@ -97,6 +97,24 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
             body.Content!["application/json"].Example = JsonNode.Parse(ExampleRig.Json);
         }
     }
+
+    private static OpenApiParameter Option(
+        string name,
+        string description,
+        IReadOnlyList<string> words
+    ) =>
+        new()
+        {
+            Name = name,
+            In = ParameterLocation.Query,
+            Description = description,
+            Schema = new OpenApiSchema
+            {
+                Type = JsonSchemaType.String,
+                Enum = [.. words.Select(word => JsonValue.Create(word))],
+            },
+            Example = JsonValue.Create(words[^1]),
+        };
 
     private static void Slug(OpenApiOperation operation)
     {

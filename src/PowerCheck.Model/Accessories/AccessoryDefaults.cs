@@ -100,6 +100,13 @@ public static class AccessoryDefaults
         );
     }
 
+    /// <summary>What hangs on a receiver supply where nothing is said: one servo and the radio.</summary>
+    public static readonly IReadOnlyList<AccessoryLabel> Usual =
+    [
+        new() { Kind = AccessoryKind.Servo },
+        new() { Kind = AccessoryKind.Radio },
+    ];
+
     private const string Path = "controller.receiverSupply.";
 
     private static double Figure(

@@ -1,8 +1,6 @@
-using PowerCheck.Model.Accessories;
-using PowerCheck.Model.Courses;
-using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Findings;
-using PowerCheck.Model.Wiring;
+using PowerCheck.Model.Rigs;
+using PowerCheck.Model.Spreads;
 
 namespace PowerCheck.Model.Checks;
 
@@ -11,15 +9,18 @@ public static class Check
 {
     /// <summary>Completes the rig, runs every load case and the course, and holds every figure against its limit.</summary>
     /// <param name="label">The rig as the caller knows it, already within the ranges of the door.</param>
+    /// <param name="spread">How the spread of its figures is carried to the limits.</param>
     /// <returns>The verdict with its reasons.</returns>
-    public static CheckResult Run(RigLabel label)
+    public static CheckResult Run(RigLabel label, SpreadMethod spread = SpreadMethod.None)
     {
         var complete = RigCompletion.Of(label);
-        var inspection = Inspect(complete);
+        var inspection = Inspection.Of(complete.Rig, complete.Course);
+        var found = Judgement.Inspect(inspection);
+        var spreading = Spreading.Of(label, complete, found, spread);
         var findings = NeedsFinder.Fill(
             label,
             complete.Ledger.Unknowns,
-            Judgement.Inspect(inspection)
+            Judgement.Weigh(found, spreading.Chances)
         );
         var judgement = Judgement.Of(findings);
         return new(
@@ -32,35 +33,9 @@ public static class Check
             inspection.ReceiverSupply,
             inspection.Drivetrain,
             inspection.Wiring,
-            complete.Ledger.Assumptions
+            complete.Ledger.Assumptions,
+            new(spread, spreading.Used, spreading.Rigs),
+            spreading.Inputs
         );
-    }
-
-    /// <summary>Everything that is computed of a completed rig.</summary>
-    /// <param name="complete">The rig.</param>
-    public static Inspection Inspect(RigCompletion complete)
-    {
-        var (rig, course, _) = complete;
-        var cases = CaseRunner.Run(rig);
-        var drivetrain = DrivetrainRunner.Run(rig);
-        var result = CourseRunner.Run(rig, course, cases);
-        return new(
-            rig,
-            course,
-            cases,
-            result,
-            drivetrain,
-            ReceiverSupplyRunner.Run(rig.ReceiverSupply, BusVoltages(rig, cases)),
-            WiringRunner.Run(rig.Leads, rig.Battery.OpenCircuitV(1), rig.Battery.ShortResistanceOhm)
-        );
-    }
-
-    private static BusVoltages BusVoltages(Rig rig, LoadCases cases)
-    {
-        var lowest = Math.Min(
-            cases.PunchAtReserve.BusVoltageV,
-            Math.Min(cases[LoadCaseName.Jam].BusVoltageV, cases[LoadCaseName.Climb].BusVoltageV)
-        );
-        return new(cases[LoadCaseName.Level].BusVoltageV, lowest);
     }
 }

@@ -3,6 +3,7 @@ using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Spreads;
 using PowerCheck.Model.Thermal;
 using PowerCheck.Model.Wiring;
 
@@ -19,6 +20,8 @@ namespace PowerCheck.Model.Checks;
 /// <param name="Drivetrain">What the gearing makes of the motor.</param>
 /// <param name="Wiring">What the leads add and stand.</param>
 /// <param name="Assumptions">What was filled in for what the caller left out.</param>
+/// <param name="Spread">How the spread of the inputs was carried to the limits.</param>
+/// <param name="Inputs">The figures that may be off, and by how much.</param>
 public sealed record CheckResult(
     Verdict Verdict,
     string Summary,
@@ -29,5 +32,13 @@ public sealed record CheckResult(
     ReceiverSupplyReport ReceiverSupply,
     DrivetrainReport Drivetrain,
     WiringReport Wiring,
-    IReadOnlyList<Assumption> Assumptions
+    IReadOnlyList<Assumption> Assumptions,
+    SpreadReport Spread,
+    IReadOnlyList<Input> Inputs
 );
+
+/// <summary>How the spread of the inputs was carried to the limits.</summary>
+/// <param name="Asked">How it was asked for.</param>
+/// <param name="Used">How it was done.</param>
+/// <param name="Rigs">How many rigs were computed for it.</param>
+public sealed record SpreadReport(SpreadMethod Asked, SpreadMethod Used, int Rigs);

@@ -1,5 +1,6 @@
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Units;
 
 namespace PowerCheck.Model.Checks;
@@ -57,10 +58,10 @@ internal static class NeedsFinder
         {
             Needs = needs,
             NeedsAll = alone.Length == 0,
-            Sentence = () =>
+            Sentence = it =>
                 turning is null
-                    ? finding.Message
-                    : $"{finding.Message[..^1]}; it holds with {turning.Path} of at {(turning.HoldsBelow ? "most" : "least")} "
+                    ? finding.Sentence(it)
+                    : $"{finding.Sentence(it)[..^1]}; it holds with {turning.Path} of at {(turning.HoldsBelow ? "most" : "least")} "
                         + $"{Say.Figure(turning.Threshold, turning.Unit)}.",
         };
     }
@@ -146,9 +147,8 @@ internal static class NeedsFinder
         {
             if (!seen.TryGetValue(value, out var findings))
             {
-                findings = Judgement.Inspect(
-                    Check.Inspect(RigCompletion.Of(UnknownFill.With(label, unknown.Path, value)))
-                );
+                var complete = RigCompletion.Of(UnknownFill.With(label, unknown.Path, value));
+                findings = Judgement.Inspect(Inspection.Of(complete.Rig, complete.Course));
                 seen[value] = findings;
             }
 

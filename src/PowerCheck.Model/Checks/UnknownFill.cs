@@ -1,3 +1,5 @@
+using PowerCheck.Model.Rigs;
+
 namespace PowerCheck.Model.Checks;
 
 /// <summary>Puts a figure that was not known into a rig.</summary>

@@ -44,11 +44,11 @@ public sealed record MotorNodes(NodeReport Winding, NodeReport Magnet, NodeRepor
         return new(
             Report(motor.End.WindingC, lap.PeakWindingC, heat.WindingLimitC, winding) with
             {
-                CourseTimeToLimitS = motor.WindingLimit.Seconds,
+                CourseTime = new(() => motor.WindingLimit.Seconds),
             },
             Report(motor.Warmth.MagnetC(motor.End), lap.PeakMagnetC, heat.MagnetLimitC, magnet) with
             {
-                CourseTimeToLimitS = motor.MagnetLimit.Seconds,
+                CourseTime = new(() => motor.MagnetLimit.Seconds),
             },
             Report(motor.End.CaseC, lap.PeakCaseC, TouchLimitC, housing)
         );
@@ -77,8 +77,8 @@ public sealed record MotorNodes(NodeReport Winding, NodeReport Magnet, NodeRepor
         new(
             load.Name,
             double.NaN,
-            winding.TimeToLimit(motor.Warmth.Cold),
-            winding.TimeToLimit(motor.Warm),
+            new(() => winding.TimeToLimit(motor.Warmth.Cold)),
+            new(() => winding.TimeToLimit(motor.Warm)),
             judged,
             double.IsFinite(judged) ? winding.AfterC(motor.Warm, judged) : double.NaN
         );
@@ -86,8 +86,8 @@ public sealed record MotorNodes(NodeReport Winding, NodeReport Magnet, NodeRepor
     /// <summary>A case in which the motor turns, computed once for its three nodes.</summary>
     private readonly record struct TurningCase(
         MotorTemperature Settled,
-        (double WindingS, double MagnetS) Cold,
-        (double WindingS, double MagnetS) Warm,
+        Lazy<(double WindingS, double MagnetS)> Cold,
+        Lazy<(double WindingS, double MagnetS)> Warm,
         MotorTemperature Judged
     )
     {
@@ -97,8 +97,8 @@ public sealed record MotorNodes(NodeReport Winding, NodeReport Magnet, NodeRepor
             var settled = warmth.Settled(drive);
             return new(
                 settled,
-                warmth.TimesToLimits(drive, warmth.Cold, settled),
-                warmth.TimesToLimits(drive, motor.Warm, settled),
+                new(() => warmth.TimesToLimits(drive, warmth.Cold, settled)),
+                new(() => warmth.TimesToLimits(drive, motor.Warm, settled)),
                 double.IsNaN(judged) ? MotorTemperature.At(double.NaN)
                     : double.IsInfinity(judged) ? settled
                     : warmth.After(drive, motor.Warm, judged)
@@ -110,14 +110,17 @@ public sealed record MotorNodes(NodeReport Winding, NodeReport Magnet, NodeRepor
             double judged,
             double windingWeight,
             Func<(double WindingS, double MagnetS), double> time
-        ) =>
-            new(
+        )
+        {
+            var (cold, warm) = (Cold, Warm);
+            return new(
                 name,
                 Settled.Weighted(windingWeight),
-                time(Cold),
-                time(Warm),
+                new(() => time(cold.Value)),
+                new(() => time(warm.Value)),
                 judged,
                 Judged.Weighted(windingWeight)
             );
+        }
     }
 }

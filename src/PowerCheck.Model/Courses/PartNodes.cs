@@ -24,7 +24,7 @@ public static class PartNodes
             CourseEndC = warmth.TemperatureC(warmth.LevelAtEnd(runS)),
             PeakC = warmth.TemperatureC(warmth.PeakLevel),
             LimitC = rig.Controller.LimitC,
-            CourseTimeToLimitS = CourseTime(warmth, course.LapS),
+            CourseTime = new(() => CourseTime(warmth, course.LapS)),
             Cases =
             [
                 .. cases.All.Select(load =>
@@ -59,7 +59,7 @@ public static class PartNodes
             CourseEndC = end,
             PeakC = Math.Max(start, end),
             LimitC = rig.Battery.LimitC,
-            CourseTimeToLimitS = pack.TimeToLimit(start, heat),
+            CourseTime = new(() => pack.TimeToLimit(start, heat)),
             Cases =
             [
                 .. cases.All.Select(load =>
@@ -68,8 +68,8 @@ public static class PartNodes
                     return new CaseTemperature(
                         load.Name,
                         pack.SettledC(load.BatteryHeatW),
-                        pack.TimeToLimit(start, load.BatteryHeatW),
-                        pack.TimeToLimit(end, load.BatteryHeatW),
+                        new(() => pack.TimeToLimit(start, load.BatteryHeatW)),
+                        new(() => pack.TimeToLimit(end, load.BatteryHeatW)),
                         judged,
                         pack.AfterC(end, load.BatteryHeatW, judged)
                     );
@@ -91,8 +91,8 @@ public static class PartNodes
         return new(
             load.Name,
             warmth.TemperatureC(k),
-            warmth.Memory.TimeToLimit(0, k),
-            warmth.Memory.TimeToLimit(level, k),
+            new(() => warmth.Memory.TimeToLimit(0, k)),
+            new(() => warmth.Memory.TimeToLimit(level, k)),
             judged,
             warmth.TemperatureC(warmth.Memory.After(level, k, judged))
         );

@@ -20,7 +20,7 @@ internal static class ControllerFindings
     /// <summary>The findings.</summary>
     /// <param name="it">What was computed.</param>
     public static IEnumerable<Finding> Of(Inspection it) =>
-        [.. Burst(it), .. MassClass(it), .. Frequency(it), .. Diode(it), Stall(it)];
+        [.. Burst(it), .. MassClass(it), .. Frequency(it), .. Diode(it)];
 
     private static IEnumerable<Finding> Burst(Inspection it)
     {
@@ -108,30 +108,5 @@ internal static class ControllerFindings
                 Unit.Celsius
             );
         }
-    }
-
-    private static Finding Stall(Inspection it)
-    {
-        var stall = it.Cases[LoadCaseName.Stall];
-        var time = it
-            .Result.Temperatures.Controller.Cases.First(c => c.Case == LoadCaseName.Stall)
-            .FromColdS;
-        var lasts =
-            double.IsNaN(time)
-                ? "How long the controller lasts wedged at full throttle is not to be told from what was given."
-            : double.IsFinite(time)
-                ? $"Wedged at full throttle the controller carries {Say.Figure(stall.MotorCurrentA, Unit.Ampere)} of motor "
-                    + $"current for about {Say.Time(time)} from cold; {ControllerStallTime.Consequence}."
-            : $"Wedged at full throttle the controller carries {Say.Figure(stall.MotorCurrentA, Unit.Ampere)} of motor current "
-                + "without end; the motor gives in first.";
-        return Make.Caution(
-            ControllerStallTime,
-            "stall",
-            lasts,
-            stall.MotorCurrentA,
-            double.NaN,
-            Unit.Ampere,
-            double.IsFinite(time) ? time : double.NaN
-        );
     }
 }

@@ -31,17 +31,19 @@ internal static class DrivetrainFindings
             "climb",
             "Wheel torque at creep speed over the climb's, tired pack and hot winding",
             reserve,
-            reserve < Thresholds.ReserveFails
-                ? Thresholds.ReserveFails
-                : Thresholds.ReserveDoubtful,
+            Thresholds.ReserveFails,
             Unit.One,
             double.IsNaN(reserve) ? double.NaN
                 : reserve < Thresholds.ReserveFails
                     ? Thresholds.ReserveFails / Math.Max(0.01, reserve)
                 : reserve < Thresholds.ReserveDoubtful ? Thresholds.InDoubt
                 : Math.Min(Thresholds.DoubtFrom, Thresholds.ReserveDoubtful / reserve),
-            atLeast: true
-        );
+            atLeast: true,
+            reach: Thresholds.ReserveFails / reserve
+        ) with
+        {
+            InDoubt = reserve < Thresholds.ReserveDoubtful,
+        };
     }
 
     private static Finding Creep(Inspection it)
@@ -52,21 +54,23 @@ internal static class DrivetrainFindings
             "level",
             "Duty at level creep",
             duty,
-            duty < Thresholds.DutyDoubtful ? Thresholds.DutyDoubtful : Thresholds.DutyCaution,
+            Thresholds.DutyDoubtful,
             Unit.One,
             double.IsNaN(duty) ? double.NaN
                 : duty < Thresholds.DutyDoubtful ? Thresholds.PastLimit
                 : 0,
             worst: Outcome.Doubtful,
-            atLeast: true
+            atLeast: true,
+            reach: Thresholds.DutyDoubtful / duty
         );
         return duty >= Thresholds.DutyDoubtful && duty < Thresholds.DutyCaution
             ? found with
             {
                 Caution = true,
-                Sentence = () =>
-                    $"Duty at level creep: {Say.Figure(duty, Unit.One)}, under "
-                    + $"{Say.Figure(Thresholds.DutyCaution, Unit.One)}: the throttle is coarse; {DrivetrainCreepControl.Consequence}.",
+                Sentence = it =>
+                    $"Duty at level creep: {Say.Figure(duty, Unit.One)}, not far over the "
+                    + $"{Say.Figure(Thresholds.DutyDoubtful, Unit.One)} that a throttle needs{Say.Chance(it)}: it is coarse; "
+                    + $"{DrivetrainCreepControl.Consequence}.",
             }
             : found;
     }
@@ -127,27 +131,29 @@ internal static class DrivetrainFindings
             slope,
             slip,
             Unit.Degree,
-            worst: Outcome.Doubtful
-        );
-        return found.Outcome switch
-        {
             // Close to slipping is how crawlers are driven: a caution.
-            Outcome.Doubtful when slope <= slip => found with
+            worst: slope <= slip ? Outcome.Holds : Outcome.Doubtful
+        );
+        return slope <= slip
+            ? found with
             {
                 Outcome = Outcome.Holds,
-                Caution = true,
-                Sentence = () =>
-                    $"At {Say.Figure(slope, Unit.Degree)} the tires are close to letting go, which they do at "
-                    + $"{Say.Figure(slip, Unit.Degree)} (friction assumed or as given).",
-            },
-            Outcome.Doubtful => found with
+                Caution = found.Outcome == Outcome.Doubtful,
+                Sentence = it =>
+                    it.Caution
+                        ? $"At {Say.Figure(slope, Unit.Degree)} the tires are close to letting go, which they do at "
+                            + $"{Say.Figure(slip, Unit.Degree)} (friction assumed or as given){Say.Chance(it)}."
+                        : found.Sentence(it),
+            }
+            : found with
             {
-                Sentence = () =>
-                    $"The tires let go at {Say.Figure(slip, Unit.Degree)} (friction assumed or as given), before the "
-                    + $"{Say.Figure(slope, Unit.Degree)} asked for: {DrivetrainTraction.Consequence}, and the climb is judged there.",
-            },
-            _ => found,
-        };
+                Sentence = it =>
+                    it.Outcome == Outcome.Unknown
+                        ? found.Sentence(it)
+                        : $"The tires let go at {Say.Figure(slip, Unit.Degree)} (friction assumed or as given), before the "
+                            + $"{Say.Figure(slope, Unit.Degree)} asked for{Say.Chance(it)}: {DrivetrainTraction.Consequence}, "
+                            + "and the climb is judged there.",
+            };
     }
 
     private static IEnumerable<Finding> WheelTorque(Inspection it)
@@ -233,13 +239,13 @@ internal static class MeshFindings
         && found.Outcome == Outcome.Fails
             ? found with
             {
-                Sentence = () =>
+                Sentence = _ =>
                     $"The pinion has module {Say.Figure(mesh.PinionModuleM, Unit.Millimetre)} and the spur gear "
                     + $"{Say.Figure(mesh.SpurModuleM, Unit.Millimetre)}; {DrivetrainPitch.Consequence}.",
             }
             : found with
             {
-                Sentence = () => "Pinion and spur gear have the same pitch.",
+                Sentence = _ => "Pinion and spur gear have the same pitch.",
             };
     }
 
@@ -275,7 +281,8 @@ internal static class MeshFindings
                 radius,
                 mesh.MotorClearanceM,
                 Unit.Millimetre,
-                radius > mesh.MotorClearanceM ? double.PositiveInfinity : radius * 0
+                radius > mesh.MotorClearanceM ? double.PositiveInfinity : radius * 0,
+                reach: radius / mesh.MotorClearanceM
             );
         }
     }

@@ -35,11 +35,29 @@ public sealed record Finding
     /// <summary>How close the figure is to the limit: 1 at the limit, above 1 past it; NaN when not known.</summary>
     public double Severeness { get; init; } = double.NaN;
 
+    /// <summary>
+    /// How far the figure has come towards its limit without any step: 1 at the limit, above 1 past it; NaN where nothing is
+    /// compared or known. What the probability of being past the limit is found from.
+    /// </summary>
+    public double Reach { get; init; } = double.NaN;
+
+    /// <summary>The worst outcome that it can have.</summary>
+    public Outcome Worst { get; init; } = Outcome.Fails;
+
+    /// <summary>Whether a rule of its own puts it in doubt short of the limit.</summary>
+    public bool InDoubt { get; init; }
+
+    /// <summary>Whether the figure is the most that it can be, so that past the limit nothing is known.</summary>
+    public bool Bound { get; init; }
+
+    /// <summary>How sure it is; null where that was not asked for or nothing can be said.</summary>
+    public Chance? Chance { get; init; }
+
     /// <summary>What was computed, the limit, and what it means, in plain words; made when it is read.</summary>
-    public string Message => Sentence();
+    public string Message => Sentence(this);
 
     /// <summary>Makes the message.</summary>
-    public required Func<string> Sentence { get; init; }
+    public required Func<Finding, string> Sentence { get; init; }
 
     /// <summary>Whether all of <see cref="Needs"/> are needed together, else each alone would do.</summary>
     public bool NeedsAll { get; init; }

@@ -28,11 +28,12 @@ internal static class HeatFindings
             ? "Controller, heated mostly by its receiver supply,"
             : "Controller";
 
-    // Without a run time the start is the most that it can be: what holds from there holds, else nothing is known.
+    // Without a run time the start is the most that it can be.
     private static Finding Sure(Inspection it, Finding finding) =>
-        double.IsNaN(it.Result.RunS) && finding.Outcome is (Outcome.Fails or Outcome.Doubtful)
-            ? Make.Unknown(finding)
-            : finding;
+        finding with
+        {
+            Bound = double.IsNaN(it.Result.RunS),
+        };
 
     private static IEnumerable<Finding> Node(
         Inspection it,
@@ -50,9 +51,9 @@ internal static class HeatFindings
     private static Finding Course(Inspection it, FindingKind kind, string subject, NodeReport node)
     {
         var severeness = Severeness(it, node.PeakC, node.LimitC);
-        var when = node.CourseTimeToLimitS;
-        // The limit is reached: within the run it fails, on a further pack it is in doubt.
-        var within = when <= it.Result.RunS;
+        // When the limit is reached: within the run it fails, on a further pack it is in doubt.
+        var when = severeness > 1 ? node.CourseTimeToLimitS : double.PositiveInfinity;
+        var within = severeness <= 1 || when <= it.Result.RunS;
         var found = Make.Limit(
             kind,
             "course",
@@ -61,7 +62,7 @@ internal static class HeatFindings
             node.LimitC,
             Unit.Celsius,
             severeness,
-            double.IsFinite(when) && severeness > 1 ? when : double.NaN,
+            double.IsFinite(when) ? when : double.NaN,
             within ? Outcome.Fails : Outcome.Doubtful
         );
         if (!(severeness > 1))
@@ -74,9 +75,9 @@ internal static class HeatFindings
             : "long after this run";
         return found with
         {
-            Sentence = () =>
-                $"{subject}: {Peak(node.PeakC)}, and passes {Say.Degrees(node.LimitC)} ({kind.LimitFrom}) {time}; "
-                + $"{kind.Consequence}.",
+            Sentence = f =>
+                $"{subject}: {Peak(node.PeakC)}, and passes {Say.Degrees(node.LimitC)} ({kind.LimitFrom}) {time}"
+                + $"{Say.Chance(f)}; {kind.Consequence}.",
         };
     }
 
@@ -109,15 +110,14 @@ internal static class HeatFindings
 
     // Whether the tires let go before the motor is in danger.
     private static Finding Slipping(Finding found, CaseTemperature at) =>
-        found.Outcome == Outcome.Holds
-            ? found with
-            {
-                Sentence = () =>
-                    double.IsInfinity(at.FromWarmS)
-                        ? $"{found.Message} The tires let go before the motor is in danger."
-                        : $"{found.Message} The tires let go first, but spinning them on and on cooks the motor.",
-            }
-            : found;
+        found with
+        {
+            Sentence = it =>
+                it.Outcome != Outcome.Holds || it.Caution ? found.Sentence(it)
+                : double.IsInfinity(at.FromWarmS)
+                    ? $"{found.Sentence(it)} The tires let go before the motor is in danger."
+                : $"{found.Sentence(it)} The tires let go first, but spinning them on and on cooks the motor.",
+        };
 
     private static string Peak(double peakC) =>
         double.IsInfinity(peakC) ? "never settles" : $"would reach {Say.Degrees(peakC)}";

@@ -23,6 +23,34 @@ public sealed record Inspection(
     WiringReport Wiring
 )
 {
+    /// <summary>Everything that is computed of a completed rig.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="course">The course.</param>
+    public static Inspection Of(Rig rig, Course course)
+    {
+        var cases = CaseRunner.Run(rig);
+        var drivetrain = DrivetrainRunner.Run(rig);
+        var result = CourseRunner.Run(rig, course, cases);
+        return new(
+            rig,
+            course,
+            cases,
+            result,
+            drivetrain,
+            ReceiverSupplyRunner.Run(rig.ReceiverSupply, BusVoltages(rig, cases)),
+            WiringRunner.Run(rig.Leads, rig.Battery.OpenCircuitV(1), rig.Battery.ShortResistanceOhm)
+        );
+    }
+
+    private static BusVoltages BusVoltages(Rig rig, LoadCases cases)
+    {
+        var lowest = Math.Min(
+            cases.PunchAtReserve.BusVoltageV,
+            Math.Min(cases[LoadCaseName.Jam].BusVoltageV, cases[LoadCaseName.Climb].BusVoltageV)
+        );
+        return new(cases[LoadCaseName.Level].BusVoltageV, lowest);
+    }
+
     /// <summary>
     /// A battery current or, where the duty is not known, the most that it can be if even that holds; else not known.
     /// </summary>

@@ -26,9 +26,14 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
 
     /// <summary>Every finding of a rig.</summary>
     /// <param name="it">What was computed.</param>
-    public static IReadOnlyList<Finding> Inspect(Inspection it)
+    public static IReadOnlyList<Finding> Inspect(Inspection it) =>
+        [.. Limits(it), .. StallFindings.Of(it)];
+
+    /// <summary>The findings that hold a figure against a limit, and what goes with them.</summary>
+    /// <param name="it">What was computed.</param>
+    public static IReadOnlyList<Finding> Limits(Inspection it)
     {
-        IReadOnlyList<Finding> findings =
+        Finding[] findings =
         [
             .. MatchFindings.Of(it),
             .. DrivetrainFindings.Of(it),
@@ -38,20 +43,47 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
             .. BatteryFindings.Of(it),
             .. SupplyFindings.Of(it),
         ];
-        return it.Cases.All.Any(load => load.UpperBound)
-            ? [.. findings.Select(finding => Bounded(it, finding))]
-            : findings;
+        var bounds = it
+            .Cases.All.Where(load => load.UpperBound)
+            .Select(load => Say.Word(load.Name))
+            .ToArray();
+        return [.. findings.Select(finding => Settle(finding, bounds))];
     }
 
-    // A current that is the most that it can be makes a limit hold; past the limit nothing is known.
-    private static Finding Bounded(Inspection it, Finding finding) =>
-        finding.Outcome is Outcome.Fails or Outcome.Doubtful
-        && it.Cases.All.Any(load =>
-            load.UpperBound
-            && string.Equals(Say.Word(load.Name), finding.LoadCase, StringComparison.Ordinal)
-        )
-            ? Make.Unknown(finding)
-            : finding;
+    // A figure that is the most that it can be makes a limit hold; past the limit nothing is known.
+    private static Finding Settle(Finding finding, string[] bounds)
+    {
+        var bound = finding.Bound || bounds.Contains(finding.LoadCase, StringComparer.Ordinal);
+        return !bound ? finding
+            : finding.Outcome is Outcome.Fails or Outcome.Doubtful ? Make.Unknown(finding)
+            : finding with { Bound = true };
+    }
+
+    /// <summary>The findings once it is known how sure each is (M13).</summary>
+    /// <param name="findings">The findings.</param>
+    /// <param name="chances">How sure each is; null where nothing can be said.</param>
+    public static IReadOnlyList<Finding> Weigh(
+        IReadOnlyList<Finding> findings,
+        IReadOnlyList<Chance?> chances
+    ) => [.. findings.Select((finding, n) => Weigh(finding, chances[n]))];
+
+    private static Finding Weigh(Finding finding, Chance? chance)
+    {
+        if (chance is null || finding.Outcome == Outcome.Unknown)
+        {
+            return finding;
+        }
+
+        var (outcome, caution) = Thresholds.Outcome(
+            chance.Exceedance,
+            finding.Reach > 1,
+            finding.Worst,
+            finding.InDoubt,
+            finding.Caution
+        );
+        var weighed = finding with { Outcome = outcome, Caution = caution, Chance = chance };
+        return finding.Bound && outcome != Outcome.Holds ? Make.Unknown(weighed) : weighed;
+    }
 
     /// <summary>
     /// The verdict: a hard mismatch or a fail is unsuitable; a judged limit that is unknown, undetermined; a doubt, limited;
@@ -111,6 +143,7 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
         var order = b.Decides.CompareTo(a.Decides);
         order = order != 0 ? order : Rank(a.Outcome).CompareTo(Rank(b.Outcome));
         order = order != 0 ? order : b.Caution.CompareTo(a.Caution);
+        order = order != 0 ? order : Likely(b).CompareTo(Likely(a));
         order = order != 0 ? order : Closeness(b).CompareTo(Closeness(a));
         order = order != 0 ? order : Place[a.Kind].CompareTo(Place[b.Kind]);
         return order != 0 ? order : string.CompareOrdinal(a.LoadCase, b.LoadCase);
@@ -172,6 +205,8 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
 
     private static double Closeness(Finding finding) =>
         double.IsNaN(finding.Severeness) ? -1 : finding.Severeness;
+
+    private static double Likely(Finding finding) => finding.Chance?.Exceedance ?? -1;
 
     private static int Rank(Outcome outcome) =>
         outcome switch

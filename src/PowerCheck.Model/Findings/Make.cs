@@ -16,6 +16,7 @@ internal static class Make
     /// <param name="durationS">For how long it is judged [s].</param>
     /// <param name="worst">The worst outcome that it can have.</param>
     /// <param name="atLeast">Whether the limit is the least that is needed and not the most that is allowed.</param>
+    /// <param name="reach">How far it has come towards the limit, without a step; the severeness when null.</param>
     public static Finding Limit(
         FindingKind kind,
         string? loadCase,
@@ -26,7 +27,8 @@ internal static class Make
         double? severeness = null,
         double durationS = double.NaN,
         Outcome worst = Outcome.Fails,
-        bool atLeast = false
+        bool atLeast = false,
+        double? reach = null
     ) =>
         Limit(
             kind,
@@ -38,7 +40,8 @@ internal static class Make
             severeness,
             durationS,
             worst,
-            atLeast
+            atLeast,
+            reach
         );
 
     /// <summary>A figure that must stay under a limit, its subject made when the message is read.</summary>
@@ -52,6 +55,7 @@ internal static class Make
     /// <param name="durationS">For how long it is judged [s].</param>
     /// <param name="worst">The worst outcome that it can have.</param>
     /// <param name="atLeast">Whether the limit is the least that is needed and not the most that is allowed.</param>
+    /// <param name="reach">How far it has come towards the limit, without a step; the severeness when null.</param>
     public static Finding Limit(
         FindingKind kind,
         string? loadCase,
@@ -62,7 +66,8 @@ internal static class Make
         double? severeness = null,
         double durationS = double.NaN,
         Outcome worst = Outcome.Fails,
-        bool atLeast = false
+        bool atLeast = false,
+        double? reach = null
     )
     {
         var close = severeness ?? (estimate / limit);
@@ -82,8 +87,9 @@ internal static class Make
             Unit = unit,
             DurationS = durationS,
             Severeness = close,
-            Sentence = () =>
-                Compose(kind, subject(), Figures(estimate, limit, unit, atLeast), close, outcome),
+            Reach = reach ?? close,
+            Worst = worst,
+            Sentence = it => Compose(it, subject(), Figures(it.Estimate, it.Limit, unit, atLeast)),
         };
     }
 
@@ -96,7 +102,9 @@ internal static class Make
             Estimate = double.NaN,
             DurationS = double.NaN,
             Severeness = double.NaN,
-            Sentence = () => $"{finding.Kind.Meaning} Not to be told from what was given.",
+            Reach = double.NaN,
+            Chance = null,
+            Sentence = _ => $"{finding.Kind.Meaning} Not to be told from what was given.",
         };
 
     /// <summary>A word of caution beside figures that hold: never part of the verdict.</summary>
@@ -126,7 +134,7 @@ internal static class Make
             Limit = limit,
             Unit = unit ?? Unit.One,
             DurationS = durationS,
-            Sentence = () => message,
+            Sentence = _ => message,
         };
 
     /// <summary>A match of words: it fits or it does not.</summary>
@@ -153,11 +161,16 @@ internal static class Make
                 fits is null ? double.NaN
                 : fits.Value ? 0
                 : double.PositiveInfinity,
-            Sentence = () =>
+            Reach =
+                fits is null ? double.NaN
+                : fits.Value ? 0
+                : double.PositiveInfinity,
+            Sentence = it =>
                 fits is null
                     ? $"{kind.Meaning} Not to be told without {string.Join(" and ", needs)}."
-                : fits.Value ? holds
-                : $"{fails}; {kind.Consequence}.",
+                : !fits.Value ? $"{fails}{Say.Chance(it)}; {kind.Consequence}."
+                : it.Outcome == Outcome.Holds && !it.Caution ? holds
+                : $"{holds[..^1]}{Say.Chance(it)}; not sure, or else {kind.Consequence}.",
             NeedsAll = true,
             Needs = fits is null
                 ? [.. needs.Select(path => new Need(path, Unit.One, double.NaN, false))]
@@ -172,26 +185,21 @@ internal static class Make
             : $"{Show(estimate)}, at most {Show(limit)} allowed";
     }
 
-    private static string Compose(
-        FindingKind kind,
-        string subject,
-        string figures,
-        double severeness,
-        Outcome outcome
-    )
+    private static string Compose(Finding it, string subject, string figures)
     {
-        if (outcome == Outcome.Unknown)
+        if (it.Outcome == Outcome.Unknown)
         {
             return $"{subject}: not to be told from what was given.";
         }
 
-        var end = outcome switch
+        var end = it.Outcome switch
         {
-            Outcome.Holds => ".",
-            Outcome.Doubtful when severeness <= 1 =>
-                $"; too close to be sure, or else {kind.Consequence}.",
-            _ => $"; {kind.Consequence}.",
+            Outcome.Holds when !it.Caution => ".",
+            Outcome.Fails => $"; {it.Kind.Consequence}.",
+            _ when it.Severeness > 1 => $"; {it.Kind.Consequence}.",
+            _ when it.Chance is null => $"; too close to be sure, or else {it.Kind.Consequence}.",
+            _ => $"; not sure, or else {it.Kind.Consequence}.",
         };
-        return $"{subject}: {figures} ({kind.LimitFrom}){end}";
+        return $"{subject}: {figures} ({it.Kind.LimitFrom}){Say.Chance(it)}{end}";
     }
 }

@@ -82,7 +82,7 @@ internal static class MatchFindings
         && found.Outcome == Outcome.Fails
             ? found with
             {
-                Sentence = () => CountSentence(found, few),
+                Sentence = _ => CountSentence(found, few),
             }
             : found;
         if (
@@ -259,6 +259,9 @@ internal static class MatchFindings
     private static double NoLoadSpeed(Inspection it) =>
         it.Rig.Motor.SpeedConstantRadPerSPerV * it.Rig.Battery.FullV;
 
+    /// <summary>What rounding may add to a figure that is meant to be at its limit.</summary>
+    private const double Rounding = 1 + 1e-9;
+
     // A rating and a full pack are what they are: at the limit it holds.
     private static Finding Exact(
         FindingKind kind,
@@ -274,6 +277,7 @@ internal static class MatchFindings
             estimate,
             limit,
             unit,
-            estimate > limit * (1 + 1e-9) ? estimate / limit : estimate * 0
+            estimate > limit * Rounding ? estimate / limit : estimate * 0,
+            reach: estimate / (limit * Rounding)
         );
 }

@@ -53,8 +53,6 @@ internal static class MotorFindings
         {
             yield return finding;
         }
-
-        yield return Stall(it);
     }
 
     private static IEnumerable<Finding> Burst(Inspection it)
@@ -117,28 +115,5 @@ internal static class MotorFindings
                 Unit.Celsius
             );
         }
-    }
-
-    private static Finding Stall(Inspection it)
-    {
-        var stall = it.Cases[LoadCaseName.Stall];
-        var node = it.Result.Temperatures.MotorWinding.Cases.First(c =>
-            c.Case == LoadCaseName.Stall
-        );
-        var time = node.FromColdS;
-        var lasts = double.IsFinite(time)
-            ? $"lasts about {Say.Time(time)} from cold; {MotorStallTime.Consequence}."
-            : "stays under its limit for a quarter of an hour and more.";
-        return Make.Caution(
-            MotorStallTime,
-            "stall",
-            double.IsNaN(time)
-                ? "How long the winding lasts wedged at full throttle is not to be told from what was given."
-                : $"Wedged at full throttle the motor takes {Say.Figure(stall.MotorCurrentA, Unit.Ampere)} and its winding {lasts}",
-            stall.MotorCurrentA,
-            double.NaN,
-            Unit.Ampere,
-            double.IsFinite(time) ? time : double.NaN
-        );
     }
 }

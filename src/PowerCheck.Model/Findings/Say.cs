@@ -46,6 +46,13 @@ public static class Say
     public static string Time(double seconds) =>
         seconds >= 120 ? Figure(seconds, Unit.Minute) : Figure(seconds, Unit.Second);
 
+    /// <summary>How likely it is that a figure is past its limit, where that is worth a word.</summary>
+    /// <param name="finding">The finding.</param>
+    public static string Chance(Finding finding) =>
+        finding.Chance is not { } chance || (finding.Outcome == Outcome.Holds && !finding.Caution)
+            ? ""
+            : $", past it with a probability of {chance.Exceedance.ToString("0.00", CultureInfo.InvariantCulture)}";
+
     /// <summary>A load case in a sentence.</summary>
     /// <param name="name">The case.</param>
     public static string Case(LoadCaseName name) =>

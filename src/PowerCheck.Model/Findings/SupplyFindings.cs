@@ -71,17 +71,19 @@ internal static class SupplyFindings
                 : left < reset ? Thresholds.PastLimit
                 : 0,
             worst: Outcome.Doubtful,
-            atLeast: true
+            atLeast: true,
+            reach: left > 0 ? reset / left : (left * 0) + double.PositiveInfinity
         );
         var set = it.Rig.ReceiverSupply.VoltageV;
         return left < set && left >= reset
             ? found with
             {
                 Caution = true,
-                Limit = set,
-                Sentence = () =>
-                    $"At the lowest bus voltage the receiver supply falls to {Say.Figure(left, Unit.Volt)}, under its "
-                    + $"{Say.Figure(set, Unit.Volt)}: servos weaken, the receiver stays alive.",
+                Sentence = it =>
+                    it.Outcome == Outcome.Holds
+                        ? $"At the lowest bus voltage the receiver supply gives no more than {Say.Figure(left, Unit.Volt)}: servos "
+                            + $"weaken, the receiver stays alive down to {Say.Figure(reset, Unit.Volt)}{Say.Chance(it)}."
+                        : found.Sentence(it),
             }
             : found;
     }
@@ -153,13 +155,17 @@ internal static class SupplyFindings
             punch,
             Thresholds.FuseMayOpen * fuse,
             Unit.Ampere,
-                // Between what it surely carries and what may open it within a second it is in doubt.
-                punch <= Thresholds.FuseCarries * fuse
+            punch <= Thresholds.FuseCarries * fuse
                     ? Thresholds.DoubtFrom * punch / (Thresholds.FuseCarries * fuse)
                 : punch <= Thresholds.FuseMayOpen * fuse ? Thresholds.InDoubt
                 : punch / (Thresholds.FuseMayOpen * fuse),
-            it.Course.Judging.PunchS
-        );
+            it.Course.Judging.PunchS,
+            reach: punch / (Thresholds.FuseMayOpen * fuse)
+        ) with
+        {
+            // Between what it surely carries and what may open it within a second it is in doubt.
+            InDoubt = punch > Thresholds.FuseCarries * fuse,
+        };
         yield return Make.Limit(
             WiringFuseProtects,
             null,
@@ -191,7 +197,8 @@ internal static class SupplyFindings
                 : run < wanted ? Thresholds.PastLimit
                 : 0,
             worst: Outcome.Doubtful,
-            atLeast: true
+            atLeast: true,
+            reach: wanted / run
         );
     }
 }

@@ -48,6 +48,39 @@ public static class Thresholds
     /// <summary>Largest difference of two pitches that still counts as the same: rounding of a printed module.</summary>
     public const double PitchRounding = 0.002;
 
+    /// <summary>Probability of being past a limit from which on it fails.</summary>
+    public const double FailsFrom = 0.8;
+
+    /// <summary>Probability of being past a limit from which on it is in doubt.</summary>
+    public const double DoubtfulFrom = 0.2;
+
+    /// <summary>Probability of being past a limit from which on it holds with a caution only.</summary>
+    public const double CautionFrom = 0.05;
+
+    /// <summary>What a probability comes to: past a limit by the best estimate it never holds.</summary>
+    /// <param name="exceedance">Probability of being past the limit, 0 to 1.</param>
+    /// <param name="past">Whether the best estimate is past the limit.</param>
+    /// <param name="worst">The worst outcome that it can have.</param>
+    /// <param name="inDoubt">Whether a rule of its own puts it in doubt short of the limit.</param>
+    /// <param name="caution">Whether a rule of its own cautions though it holds.</param>
+    /// <returns>The outcome, and whether it deserves a caution though it holds.</returns>
+    public static (Outcome Outcome, bool Caution) Outcome(
+        double exceedance,
+        bool past,
+        Outcome worst,
+        bool inDoubt,
+        bool caution
+    )
+    {
+        var outcome =
+            exceedance >= FailsFrom ? Findings.Outcome.Fails
+            : exceedance >= DoubtfulFrom || past || inDoubt ? Findings.Outcome.Doubtful
+            : Findings.Outcome.Holds;
+        // The outcomes stand in falling order of weight.
+        var capped = outcome < worst ? worst : outcome;
+        return (capped, capped == Findings.Outcome.Holds && (caution || exceedance >= CautionFrom));
+    }
+
     /// <summary>What a severeness comes to: how close a figure is to its limit, 1 at it.</summary>
     /// <param name="severeness">Figure over limit, on the scale on which the margin is meant.</param>
     public static Outcome Outcome(double severeness) =>

@@ -37,7 +37,10 @@ public sealed record NodeReport
     /// Time into the course, from cold, at which it reaches its limit [s]; infinity when it does not within the run or an
     /// hour, NaN when that is not computed.
     /// </summary>
-    public double CourseTimeToLimitS { get; init; } = double.NaN;
+    public double CourseTimeToLimitS => CourseTime.Value;
+
+    /// <summary>Finds that time when it is asked for.</summary>
+    public Lazy<double> CourseTime { get; init; } = new(double.NaN);
 
     /// <summary>What it stands [°C].</summary>
     public required double LimitC { get; init; }
@@ -49,15 +52,22 @@ public sealed record NodeReport
 /// <summary>One part in one load case.</summary>
 /// <param name="Case">The load case.</param>
 /// <param name="SettledC">Where it would settle if the case lasted [°C]; infinity for runaway, NaN when not known.</param>
-/// <param name="FromColdS">Time to the limit from the air's temperature [s]; infinity when never reached.</param>
-/// <param name="FromWarmS">Time to the limit from the end of a lap [s]; infinity when never reached.</param>
+/// <param name="FromCold">Finds the time to the limit from the air's temperature [s]; infinity when never reached.</param>
+/// <param name="FromWarm">Finds the time to the limit from the end of a lap [s]; infinity when never reached.</param>
 /// <param name="JudgedS">For how long the case is judged [s]; infinity for settled, NaN when it is not judged.</param>
 /// <param name="JudgedC">Temperature after that time from warm [°C]; infinity for runaway, NaN when it is not judged.</param>
 public sealed record CaseTemperature(
     LoadCaseName Case,
     double SettledC,
-    double FromColdS,
-    double FromWarmS,
+    Lazy<double> FromCold,
+    Lazy<double> FromWarm,
     double JudgedS,
     double JudgedC
-);
+)
+{
+    /// <summary>Time to the limit from the air's temperature [s]; infinity when never reached.</summary>
+    public double FromColdS => FromCold.Value;
+
+    /// <summary>Time to the limit from the end of a lap [s]; infinity when never reached.</summary>
+    public double FromWarmS => FromWarm.Value;
+}

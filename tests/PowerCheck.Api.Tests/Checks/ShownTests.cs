@@ -54,7 +54,9 @@ public class ShownTests
     public void A_part_that_never_settles_is_a_runaway_without_a_peak()
     {
         var answer = TemperatureWriter.Write(
-            Report(new(LoadCaseName.Climb, double.PositiveInfinity, 60, double.NaN, 60, 90))
+            Report(
+                new(LoadCaseName.Climb, double.PositiveInfinity, new(60), new(double.NaN), 60, 90)
+            )
         );
 
         Assert.True(answer.MotorWinding.Runaway);
@@ -73,8 +75,8 @@ public class ShownTests
                 new(
                     LoadCaseName.Climb,
                     70,
-                    double.PositiveInfinity,
-                    double.PositiveInfinity,
+                    new(double.PositiveInfinity),
+                    new(double.PositiveInfinity),
                     60,
                     65
                 )

@@ -160,7 +160,7 @@ public class DocumentTests
                 address =
                     parameter.GetProperty("in").GetString() == "path"
                         ? address.Replace($"{{{name}}}", example)
-                        : $"{address}?{name}={example}";
+                        : $"{address}{(address.Contains('?', StringComparison.Ordinal) ? '&' : '?')}{name}={example}";
             }
         }
 

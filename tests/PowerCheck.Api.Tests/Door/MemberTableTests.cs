@@ -6,7 +6,7 @@ using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Tests.Host;
-using PowerCheck.Model.Checks;
+using PowerCheck.Model.Rigs;
 
 namespace PowerCheck.Api.Tests.Door;
 

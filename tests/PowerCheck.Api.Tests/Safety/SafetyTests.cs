@@ -100,6 +100,6 @@ public class SafetyTests
         {
             Kind = FindingCatalogue.All.Single(kind => kind.Code == code),
             Outcome = Outcome.Fails,
-            Sentence = () => "invented for this test",
+            Sentence = _ => "invented for this test",
         };
 }

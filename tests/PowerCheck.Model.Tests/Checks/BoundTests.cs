@@ -1,6 +1,7 @@
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 
 namespace PowerCheck.Model.Tests.Checks;
@@ -66,7 +67,7 @@ public sealed class BoundTests
                 CanLengthM = null,
             },
         };
-        static Outcome Punch(Model.Checks.RigLabel rig) =>
+        static Outcome Punch(RigLabel rig) =>
             Judgement
                 .Inspect(SampleRig.Inspect(rig))
                 .Single(f => f.Kind.Equals(FindingCatalogue.BatteryBurstRate))

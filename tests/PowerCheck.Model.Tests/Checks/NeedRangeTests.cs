@@ -1,6 +1,7 @@
 using PowerCheck.Model.Checks;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 using PowerCheck.Model.Units;
 

@@ -1,5 +1,6 @@
 using PowerCheck.Model.Checks;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 using PowerCheck.Model.Units;
 

@@ -1,9 +1,9 @@
 using PowerCheck.Model.Batteries;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Findings;
 using PowerCheck.Model.Motors;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 
 namespace PowerCheck.Model.Tests.Checks;

@@ -1,6 +1,6 @@
 using PowerCheck.Model.Assumptions;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Motors;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 
 namespace PowerCheck.Model.Tests.Checks;

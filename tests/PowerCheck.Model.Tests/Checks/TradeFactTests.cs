@@ -1,9 +1,9 @@
 using CsCheck;
 using PowerCheck.Model.Batteries;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Findings;
 using PowerCheck.Model.Motors;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 using PowerCheck.Model.Units;
 using Check = PowerCheck.Model.Checks.Check;

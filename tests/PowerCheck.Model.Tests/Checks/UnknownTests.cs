@@ -1,6 +1,7 @@
 using CsCheck;
 using PowerCheck.Model.Checks;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 using Check = PowerCheck.Model.Checks.Check;
 

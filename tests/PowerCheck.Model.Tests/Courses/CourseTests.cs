@@ -1,8 +1,8 @@
 using MathNet.Numerics.OdeSolvers;
 using PowerCheck.Model.Batteries;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 using PowerCheck.Model.Thermal;
 

@@ -136,7 +136,7 @@ public sealed class NodeTests
         Assert.Equal(pack.TimeToLimit(25, heat), battery.CourseTimeToLimitS);
         var climb = battery.Cases.Single(c => c.Case == LoadCaseName.Climb);
         Assert.Equal(
-            new(
+            (
                 LoadCaseName.Climb,
                 pack.SettledC(it.Cases[LoadCaseName.Climb].BatteryHeatW),
                 pack.TimeToLimit(25, it.Cases[LoadCaseName.Climb].BatteryHeatW),
@@ -144,7 +144,7 @@ public sealed class NodeTests
                 60,
                 pack.AfterC(end, it.Cases[LoadCaseName.Climb].BatteryHeatW, 60)
             ),
-            climb
+            Figures(climb)
         );
     }
 
@@ -233,7 +233,7 @@ public sealed class NodeTests
         Assert.Equal(warmth.TemperatureC(warmth.PeakLevel), node.PeakC, 1e-9);
         var k = CaseHeat.ControllerLoad(it.Rig, it.Cases[LoadCaseName.Climb]);
         Assert.Equal(
-            new(
+            (
                 LoadCaseName.Climb,
                 25 + (75 * k),
                 warmth.Memory.TimeToLimit(0, k),
@@ -241,7 +241,7 @@ public sealed class NodeTests
                 60,
                 25 + (75 * warmth.Memory.After(warmth.LevelAtEnd(120), k, 60))
             ),
-            node.Cases.Single(c => c.Case == LoadCaseName.Climb)
+            Figures(node.Cases.Single(c => c.Case == LoadCaseName.Climb))
         );
         Assert.Equal(warmth.StartLevel, warmth.LevelAtEnd(double.NaN));
     }
@@ -252,4 +252,8 @@ public sealed class NodeTests
         Assert.Equal(120, Inspect(wantedS: 120).Result.RunS);
         Assert.Equal(Inspect().Result.Endurance.RunTimeS, Inspect().Result.RunS);
     }
+
+    private static (LoadCaseName, double, double, double, double, double) Figures(
+        CaseTemperature at
+    ) => (at.Case, at.SettledC, at.FromColdS, at.FromWarmS, at.JudgedS, at.JudgedC);
 }

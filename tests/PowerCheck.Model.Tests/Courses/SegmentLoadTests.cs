@@ -1,7 +1,7 @@
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 
 namespace PowerCheck.Model.Tests.Courses;

@@ -1,7 +1,7 @@
 using PowerCheck.Model.Batteries;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 
 namespace PowerCheck.Model.Tests.Findings;

@@ -17,7 +17,7 @@ public sealed class HeatTests
         var it = Inspected.Brushless.WithWarmth(warm =>
             warm with
             {
-                MotorWinding = warm.MotorWinding with { PeakC = peakC, CourseTimeToLimitS = whenS },
+                MotorWinding = warm.MotorWinding with { PeakC = peakC, CourseTime = new(whenS) },
             }
         );
         return it with { Result = it.Result with { RunS = runS } };
@@ -42,7 +42,7 @@ public sealed class HeatTests
                                 {
                                     JudgedC = judgedC,
                                     JudgedS = judgedS,
-                                    FromWarmS = fromWarmS,
+                                    FromWarm = new(fromWarmS),
                                 }
                                 : c
                         ),

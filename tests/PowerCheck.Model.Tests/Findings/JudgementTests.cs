@@ -26,7 +26,7 @@ public sealed class JudgementTests
             Kind = kind,
             Outcome = outcome,
             Severeness = outcome == Outcome.Unknown ? double.NaN : severeness,
-            Sentence = () => "A sentence.",
+            Sentence = _ => "A sentence.",
         };
 
     private static readonly Finding Holds = Of(FindingCatalogue.DrivetrainHold, Outcome.Holds);

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using PowerCheck.Model.Checks;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 using PowerCheck.Model.Units;
 

@@ -46,7 +46,7 @@ public sealed class MotorAndControllerTests
                 Cases =
                 [
                     .. node.Cases.Select(c =>
-                        c.Case == LoadCaseName.Stall ? c with { FromColdS = seconds } : c
+                        c.Case == LoadCaseName.Stall ? c with { FromCold = new(seconds) } : c
                     ),
                 ],
             };

@@ -23,7 +23,7 @@ public sealed class VerdictTests
             Severeness = severeness,
             LoadCase = loadCase,
             Caution = caution,
-            Sentence = () => message,
+            Sentence = _ => message,
         };
 
     private static string Order(params Finding[] findings) =>

@@ -30,12 +30,14 @@ public sealed partial class HouseRules
         ["Units"],
         ["Materials"],
         ["Sources"],
-        ["Assumptions"],
+        ["Assumptions", "Uncertainty"],
         ["Motors", "Batteries", "Controllers", "Wiring", "Vehicles", "Accessories"],
         ["Drivetrain"],
         ["Thermal"],
         ["Courses"],
         ["Findings"],
+        ["Rigs"],
+        ["Spreads"],
         ["Checks"],
     ];
 
@@ -230,7 +232,7 @@ public sealed partial class HouseRules
             .Range(1, 300)
             .Select(Rigs.RandomRig.Of)
             .Append(new() { Vehicle = new() { MassKg = 3 } })
-            .SelectMany(label => PowerCheck.Model.Checks.RigCompletion.Of(label).Ledger.Assumptions)
+            .SelectMany(label => PowerCheck.Model.Rigs.RigCompletion.Of(label).Ledger.Assumptions)
             .ToArray();
         Assert.All(assumptions, assumption => Assert.Contains(assumption.Source, keys));
         Assert.All(assumptions, assumption => Assert.NotEmpty(assumption.Basis));

@@ -1,5 +1,5 @@
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Courses;
+using PowerCheck.Model.Rigs;
 
 namespace PowerCheck.Model.Tests.Laws;
 

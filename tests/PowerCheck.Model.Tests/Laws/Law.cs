@@ -1,5 +1,5 @@
 using CsCheck;
-using PowerCheck.Model.Checks;
+using PowerCheck.Model.Rigs;
 
 namespace PowerCheck.Model.Tests.Laws;
 

@@ -1,6 +1,6 @@
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 
 namespace PowerCheck.Model.Tests.Laws;

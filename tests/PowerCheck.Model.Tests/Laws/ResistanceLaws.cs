@@ -1,5 +1,5 @@
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
 
 namespace PowerCheck.Model.Tests.Laws;

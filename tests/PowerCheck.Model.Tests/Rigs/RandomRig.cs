@@ -1,9 +1,9 @@
 using PowerCheck.Model.Accessories;
 using PowerCheck.Model.Batteries;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Motors;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Units;
 using PowerCheck.Model.Vehicles;
 using PowerCheck.Model.Wiring;

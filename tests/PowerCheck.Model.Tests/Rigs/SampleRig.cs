@@ -1,10 +1,10 @@
 using PowerCheck.Model.Accessories;
 using PowerCheck.Model.Batteries;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Findings;
 using PowerCheck.Model.Motors;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Units;
 
 namespace PowerCheck.Model.Tests.Rigs;
@@ -94,5 +94,8 @@ internal static class SampleRig
 
     public static Rig Of(RigLabel label) => RigCompletion.Of(label).Rig;
 
-    public static Inspection Inspect(RigLabel label) => Check.Inspect(RigCompletion.Of(label));
+    public static Inspection Inspect(RigLabel label) => Inspect(RigCompletion.Of(label));
+
+    private static Inspection Inspect(RigCompletion complete) =>
+        Inspection.Of(complete.Rig, complete.Course);
 }

@@ -4,6 +4,7 @@ using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Findings;
 using PowerCheck.Model.Motors;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Sources;
 using PowerCheck.Model.Units;
 

@@ -1,6 +1,6 @@
 using PowerCheck.Circuit.Rigs;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Referee.Tests.Rigs;
 
 namespace PowerCheck.Referee.Tests.Integration;

@@ -1,7 +1,7 @@
 using PowerCheck.Circuit.Rigs;
 using PowerCheck.Model.Accessories;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Courses;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Vehicles;
 using PowerCheck.Model.Wiring;
 

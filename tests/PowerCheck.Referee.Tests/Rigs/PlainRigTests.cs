@@ -1,5 +1,5 @@
 using PowerCheck.Circuit.Rigs;
-using PowerCheck.Model.Checks;
+using PowerCheck.Model.Rigs;
 
 namespace PowerCheck.Referee.Tests.Rigs;
 

@@ -4,6 +4,7 @@ using PowerCheck.Model.Checks;
 using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Motors;
+using PowerCheck.Model.Rigs;
 
 namespace PowerCheck.Referee.Tests.Switching;
 

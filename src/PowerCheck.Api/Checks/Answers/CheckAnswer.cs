@@ -44,6 +44,13 @@ public sealed class CheckAnswer
     /// <summary>What the leads add and what they stand.</summary>
     public required WiringAnswer Wiring { get; init; }
 
+    /// <summary>How the spread of the figures was carried to the limits.</summary>
+    public required SpreadingAnswer Spread { get; init; }
+
+    /// <summary>How far off the given figures may be, by the kind of figure on a box.</summary>
+    [Items(300)]
+    public required IReadOnlyList<ToleranceAnswer> Tolerances { get; init; }
+
     /// <summary>What was filled in for what the request left out.</summary>
     [Items(300)]
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }

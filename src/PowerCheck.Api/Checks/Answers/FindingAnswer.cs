@@ -38,6 +38,14 @@ public sealed class FindingAnswer
     [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 0.42)]
     public double? Estimate { get; init; }
 
+    /// <summary>Lower end of the figure's 95 % interval; absent where spread was not asked for or has no end.</summary>
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 0.35)]
+    public double? Low { get; init; }
+
+    /// <summary>Upper end of the figure's 95 % interval; absent where spread was not asked for or has no end.</summary>
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 0.49)]
+    public double? High { get; init; }
+
     /// <summary>The limit.</summary>
     [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 1)]
     public double? Limit { get; init; }
@@ -45,6 +53,10 @@ public sealed class FindingAnswer
     /// <summary>The unit of estimate and limit; absent for plain numbers.</summary>
     [Text(10, "A")]
     public string? Unit { get; init; }
+
+    /// <summary>Probability that the figure is past its limit; absent where spread was not asked for.</summary>
+    [Figure(nameof(Model.Units.Unit.One), 0, 1, 0.12)]
+    public double? ExceedanceProbability { get; init; }
 
     /// <summary>For how long it is judged, or the time that the message speaks of.</summary>
     [Figure(nameof(Model.Units.Unit.Second), 0, 1e12, 60)]
@@ -54,6 +66,10 @@ public sealed class FindingAnswer
     [Text(1000, "The controller reaches 42 % of its thermal rating within 60 s of climbing.")]
     public required string Message { get; init; }
 
+    /// <summary>The inputs whose spread decides the distance to the limit, largest share of its variance first.</summary>
+    [Items(100)]
+    public IReadOnlyList<ShareAnswer>? DecidedBy { get; init; }
+
     /// <summary>Figures that would decide an unknown outcome.</summary>
     [Items(20)]
     public IReadOnlyList<NeedAnswer>? Needs { get; init; }
@@ -62,6 +78,18 @@ public sealed class FindingAnswer
     [Items(20)]
     [Text(20, "iec60149")]
     public required IReadOnlyList<string> Sources { get; init; }
+}
+
+/// <summary>The share of an input in the variance of the distance to a limit.</summary>
+public sealed class ShareAnswer
+{
+    /// <summary>The member that gives the input.</summary>
+    [Text(100, "motor.resistanceMilliohm")]
+    public required string Path { get; init; }
+
+    /// <summary>Its share.</summary>
+    [Figure(nameof(Model.Units.Unit.One), 0, 1, 0.6)]
+    public required double Share { get; init; }
 }
 
 /// <summary>A figure that would decide an unknown outcome.</summary>

@@ -1,5 +1,5 @@
 using PowerCheck.Api.Checks.Requests;
-using PowerCheck.Model.Checks;
+using PowerCheck.Model.Rigs;
 
 namespace PowerCheck.Api.Checks.Mapping;
 

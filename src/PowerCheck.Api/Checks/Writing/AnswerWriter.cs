@@ -2,6 +2,7 @@ using PowerCheck.Api.Checks.Answers;
 using PowerCheck.Api.Safety;
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Checks;
+using PowerCheck.Model.Spreads;
 
 namespace PowerCheck.Api.Checks.Writing;
 
@@ -26,7 +27,16 @@ internal static class AnswerWriter
             ReceiverSupply = ReportWriter.Write(result.ReceiverSupply),
             Drivetrain = ReportWriter.Write(result.Drivetrain),
             Wiring = ReportWriter.Write(result.Wiring),
+            Spread = new()
+            {
+                Asked = Words.Of(result.Spread.Asked),
+                Used = Words.Of(result.Spread.Used),
+                Samples = result.Spread.Rigs,
+            },
+            Tolerances = [.. result.Inputs.Where(IsGiven).Select(ToleranceWriter.Write)],
             Assumptions = [.. result.Assumptions.Select(AssumptionWriter.Write)],
             BatterySafety = SafetyBlock.For(result.Findings),
         };
+
+    private static bool IsGiven(Input input) => input.Basis != SpreadBasis.Assumed;
 }

@@ -13,26 +13,8 @@ internal static class AssumptionWriter
             Value = Shown.Figure(assumption.Value, assumption.Unit),
             Word = assumption.Word,
             Unit = Shown.Symbol(assumption.Unit),
-            Spread = Spread(assumption),
+            Spread = ToleranceWriter.Spread(assumption.Spread, assumption.Value, assumption.Unit),
             Basis = assumption.Basis,
             Source = assumption.Source,
         };
-
-    private static SpreadAnswer? Spread(Assumption assumption)
-    {
-        var (kind, low, high) = assumption.Spread;
-        var unit = assumption.Unit;
-        return kind switch
-        {
-            SpreadKind.Relative => new() { Relative = Shown.Figure(low) },
-            SpreadKind.Factor => new() { Factor = Shown.Figure(low) },
-            SpreadKind.Absolute => new() { Absolute = Shown.Figure(low, unit) },
-            SpreadKind.Interval => new()
-            {
-                Low = Shown.Figure(low, unit),
-                High = Shown.Figure(high, unit),
-            },
-            _ => null,
-        };
-    }
 }

@@ -24,13 +24,22 @@ internal static class FindingWriter
             Part = finding.Kind.Part,
             LoadCase = finding.LoadCase,
             Estimate = Shown.Figure(finding.Estimate, finding.Unit),
+            Low = Shown.Figure(finding.Chance?.Low ?? double.NaN, finding.Unit),
+            High = Shown.Figure(finding.Chance?.High ?? double.NaN, finding.Unit),
             Limit = Shown.Figure(finding.Limit, finding.Unit),
             Unit = Shown.Symbol(finding.Unit),
+            ExceedanceProbability = Shown.Probability(finding.Chance?.Exceedance),
             Seconds = Shown.Figure(finding.DurationS),
             Message = finding.Message,
+            DecidedBy = finding.Chance is { DecidedBy.Count: > 0 } chance
+                ? [.. chance.DecidedBy.Select(Write)]
+                : null,
             Needs = finding.Needs.Count == 0 ? null : [.. finding.Needs.Select(Write)],
             Sources = finding.Kind.Sources,
         };
+
+    private static ShareAnswer Write(Share share) =>
+        new() { Path = share.Path, Share = Shown.Probability(share.Part)!.Value };
 
     private static NeedAnswer Write(Need need)
     {

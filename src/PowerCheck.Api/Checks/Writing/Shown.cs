@@ -18,6 +18,10 @@ internal static class Shown
     /// <summary>An SI figure in a unit, to six significant digits; null when it is not finite.</summary>
     public static double? Figure(double si, Unit unit) => Figure(unit.FromSi(si));
 
+    /// <summary>A probability or share, to four decimals; null for none.</summary>
+    public static double? Probability(double? probability) =>
+        probability is { } given ? Math.Round(given, 4) : null;
+
     /// <summary>A unit's symbol; null for plain numbers.</summary>
     public static string? Symbol(Unit unit) => unit.Symbol.Length == 0 ? null : unit.Symbol;
 

@@ -1,4 +1,6 @@
+using System.Collections.Frozen;
 using PowerCheck.Model.Accessories;
+using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Batteries;
 using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Courses;
@@ -6,7 +8,7 @@ using PowerCheck.Model.Motors;
 using PowerCheck.Model.Vehicles;
 using PowerCheck.Model.Wiring;
 
-namespace PowerCheck.Model.Checks;
+namespace PowerCheck.Model.Rigs;
 
 /// <summary>A rig as the caller knows it, in SI: what was read at the door, before anything is assumed.</summary>
 public sealed record RigLabel
@@ -31,4 +33,8 @@ public sealed record RigLabel
 
     /// <summary>Leads, connector and fuse.</summary>
     public WiringLabel Wiring { get; init; } = new();
+
+    /// <summary>How far off the caller says that figures may be, 95 %, by path.</summary>
+    public IReadOnlyDictionary<string, Spread> Tolerances { get; init; } =
+        FrozenDictionary<string, Spread>.Empty;
 }

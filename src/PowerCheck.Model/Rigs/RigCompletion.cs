@@ -9,7 +9,7 @@ using PowerCheck.Model.Units;
 using PowerCheck.Model.Vehicles;
 using PowerCheck.Model.Wiring;
 
-namespace PowerCheck.Model.Checks;
+namespace PowerCheck.Model.Rigs;
 
 /// <summary>A rig and its course with every figure filled in, and the book of what was filled.</summary>
 /// <param name="Rig">The rig.</param>

@@ -1,0 +1,72 @@
+using PowerCheck.Model.Uncertainty;
+
+namespace PowerCheck.Model.Spreads;
+
+/// <summary>How the deviates of the inputs were carried to the limits.</summary>
+/// <param name="Used">By which method.</param>
+/// <param name="Rigs">How many times the quantities were computed.</param>
+/// <param name="Odds">The odds of each limit.</param>
+internal sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> Odds)
+{
+    /// <summary>Joint draws against which the response to each input alone is tried.</summary>
+    private const int Tried = 64;
+
+    /// <summary>Draws of one round of Monte Carlo.</summary>
+    private const int Round = 256;
+
+    /// <summary>Most rounds of Monte Carlo.</summary>
+    private const int MostRounds = 8;
+
+    /// <summary>Standard error of a probability at which Monte Carlo ends.</summary>
+    private const double EnoughError = 0.006;
+
+    /// <summary>
+    /// Carries the deviates of the inputs to pairs of quantities (distance past a limit, estimate): by each input alone,
+    /// tried against joint draws, and by Monte Carlo where asked for or where the draws say that this would mislead.
+    /// Source: jcgm101, 8.
+    /// </summary>
+    /// <param name="quantities">The pairs, one after the other.</param>
+    /// <param name="inputs">How many inputs there are.</param>
+    /// <param name="seed">What the draws start from.</param>
+    /// <param name="asked">The method asked for.</param>
+    public static Carrying Of(Quantities quantities, int inputs, int seed, SpreadMethod asked)
+    {
+        var rigs = 0;
+        double[] Counted(double[] deviates)
+        {
+            rigs++;
+            return quantities(deviates);
+        }
+
+        var limits = FirstOrder
+            .Of(Counted, inputs)
+            .Chunk(2)
+            .Select((pair, n) => new Carried(pair[0], pair[1], 2 * n))
+            .ToArray();
+        Draw(Counted, limits, LatinSquare.Deviates(inputs, Tried, seed));
+        if (asked == SpreadMethod.Linear && !limits.Any(limit => limit.Misleads))
+        {
+            return new(SpreadMethod.Linear, rigs, [.. limits.Select(limit => limit.ByEach())]);
+        }
+
+        for (
+            var round = 1;
+            round <= MostRounds && limits.Any(limit => limit.StandardError > EnoughError);
+            round++
+        )
+        {
+            Draw(Counted, limits, LatinSquare.Deviates(inputs, Round, unchecked(seed + round)));
+        }
+
+        return new(SpreadMethod.Montecarlo, rigs, [.. limits.Select(limit => limit.ByDraws())]);
+    }
+
+    private static void Draw(Quantities quantities, Carried[] limits, double[][] draws)
+    {
+        foreach (var deviates in draws)
+        {
+            var at = quantities(deviates);
+            Array.ForEach(limits, limit => limit.Add(deviates, at));
+        }
+    }
+}

@@ -1,0 +1,115 @@
+using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
+using PowerCheck.Model.Units;
+
+namespace PowerCheck.Model.Spreads;
+
+/// <summary>
+/// How far every limit of a rig is reached, as quantities over the deviates of its inputs: of each tracked finding the
+/// distance past its limit, 0 at it, and its estimate.
+/// </summary>
+internal sealed class Reaches
+{
+    // Far beyond a limit, or far under it, nothing changes any more: a runaway counts like five times the limit.
+    private const double Most = 5;
+    private const double Least = 0.02;
+
+    /// <summary>By how much copper's resistance grows over a rise to a usual limit.</summary>
+    private const double Growth = 0.4;
+
+    private readonly RigLabel filled;
+    private readonly IReadOnlyList<Input> inputs;
+    private readonly Finding[] tracked;
+
+    public Reaches(RigLabel filled, IReadOnlyList<Input> inputs, IReadOnlyList<Finding> findings)
+    {
+        this.filled = filled;
+        this.inputs = inputs;
+        tracked = [.. findings.Where(IsTracked)];
+    }
+
+    /// <summary>Whether a probability can be told of a finding.</summary>
+    public static bool IsTracked(Finding finding) =>
+        finding.Kind.Judged && !double.IsNaN(finding.Reach) && finding.Outcome != Outcome.Unknown;
+
+    public IReadOnlyList<Finding> Tracked => tracked;
+
+    /// <summary>Logarithm of reach and estimate of each tracked finding, one after the other.</summary>
+    public double[] At(double[] deviates)
+    {
+        var label = filled;
+        for (var n = 0; n < deviates.Length; n++)
+        {
+            if (deviates[n] != 0)
+            {
+                label = inputs[n].Move(label, deviates[n]);
+            }
+        }
+
+        var complete = RigCompletion.Of(label);
+        var findings = Judgement.Limits(Inspection.Of(complete.Rig, complete.Course));
+        var at = new double[2 * tracked.Length];
+        for (var n = 0; n < tracked.Length; n++)
+        {
+            var found = Same(tracked[n], findings);
+            at[2 * n] = Distance(found);
+            at[(2 * n) + 1] = found is null ? double.NaN : Scaled(tracked[n], found.Estimate);
+        }
+
+        return at;
+    }
+
+    /// <summary>An estimate on the scale on which it is spread: its logarithm, but for temperatures.</summary>
+    public static double Scaled(Finding finding, double estimate) =>
+        IsRatio(finding) ? Math.Log(Math.Max(1e-12, estimate)) : estimate;
+
+    /// <summary>An estimate from the scale on which it is spread.</summary>
+    public static double Unscaled(Finding finding, double scaled) =>
+        IsRatio(finding) ? Math.Exp(scaled) : scaled;
+
+    private static bool IsRatio(Finding finding) =>
+        finding.Unit != Unit.Celsius && finding.Estimate > 0;
+
+    // The distance past the limit on a scale on which causes add up: ln(reach) of what is a product of its causes; of a
+    // temperature rise, what the heat behind it is past that of the limit, for resistance grows along:
+    // (1 + g)·reach/(1 + g·reach) − 1.
+    // What cannot be computed any more counts as past the limit; a limit that is not even looked at, as kept.
+    private static double Distance(Finding? found)
+    {
+        var reach =
+            found is null ? 0
+            : double.IsNaN(found.Reach) ? Most
+            : Math.Min(found.Reach, Most);
+        if (found?.Unit != Unit.Celsius)
+        {
+            return Math.Log(Math.Max(reach, Least));
+        }
+
+        var rise = Math.Max(reach, -1);
+        return ((1 + Growth) * rise / (1 + (Growth * rise))) - 1;
+    }
+
+    private static Finding? Same(Finding finding, IReadOnlyList<Finding> findings)
+    {
+        Finding? ofKind = null;
+        var alone = true;
+        foreach (var other in findings)
+        {
+            if (other.Kind != finding.Kind)
+            {
+                continue;
+            }
+
+            if (string.Equals(other.LoadCase, finding.LoadCase, StringComparison.Ordinal))
+            {
+                return other;
+            }
+
+            alone = ofKind is null;
+            ofKind = other;
+        }
+
+        // The one limit of its kind, met in another load case.
+        return alone ? ofKind : null;
+    }
+}

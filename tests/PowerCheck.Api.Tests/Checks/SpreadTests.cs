@@ -1,0 +1,239 @@
+using System.Net;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using PowerCheck.Api.Tests.Door;
+using PowerCheck.Api.Tests.Host;
+
+namespace PowerCheck.Api.Tests.Checks;
+
+/// <summary>How sure an answer says that it is, against rigs drawn from what it prints.</summary>
+public class SpreadTests
+{
+    private const int Draws = 800;
+
+    [Theory]
+    [InlineData("the example")]
+    [InlineData("a controller that burns")]
+    public async Task Rigs_drawn_from_the_printed_spreads_pass_a_limit_as_often_as_it_says(
+        string name
+    )
+    {
+        var first = await Checked(SampleRigs.Of(name), "?findings=all&spread=linear");
+        var told = Findings(first.Json)
+            .Where(pair => pair.Value.TryGetProperty("exceedanceProbability", out _))
+            .ToDictionary(
+                pair => pair.Key,
+                pair => pair.Value.GetProperty("exceedanceProbability").GetDouble()
+            );
+        Assert.True(told.Count > 10, "hardly any limit has a probability");
+        var past = told.Keys.ToDictionary(key => key, _ => 0);
+        var dice = new Random(1);
+
+        for (var n = 0; n < Draws; n++)
+        {
+            var drawn = await Settled(Drawn(name, first.Json, dice));
+            foreach (var (key, finding) in Findings(drawn.Json))
+            {
+                past[key] = past.GetValueOrDefault(key) + (IsPast(finding) ? 1 : 0);
+            }
+        }
+
+        // Four standard errors of a share of so many draws, and what the answer itself may be off.
+        var tolerance = (4 * Math.Sqrt(0.25 / Draws)) + 0.02;
+        Assert.All(
+            told,
+            pair =>
+                Assert.InRange(
+                    (double)past[pair.Key] / Draws,
+                    pair.Value - tolerance,
+                    pair.Value + tolerance
+                )
+        );
+    }
+
+    [Fact]
+    public async Task Nothing_is_said_of_how_sure_it_is_where_that_is_not_asked_for()
+    {
+        var answer = await Checked(SampleRigs.Of("the example"), "?findings=all");
+
+        Assert.Equal(
+            ("none", "none", 0),
+            (
+                answer.Json.GetProperty("spread").GetProperty("asked").GetString(),
+                answer.Json.GetProperty("spread").GetProperty("used").GetString(),
+                answer.Json.GetProperty("spread").GetProperty("samples").GetInt32()
+            )
+        );
+        Assert.All(
+            Findings(answer.Json).Values,
+            finding => Assert.False(finding.TryGetProperty("exceedanceProbability", out _))
+        );
+    }
+
+    [Fact]
+    public async Task The_method_is_one_of_three()
+    {
+        var answer = await Service.Check(
+            SampleRigs.Of("the example").ToJsonString(),
+            "?spread=some"
+        );
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
+        var fault = answer.Json.GetProperty("errors").EnumerateArray().Single();
+        Assert.Equal("spread", fault.GetProperty("path").GetString());
+        Assert.Equal(
+            ["none", "linear", "montecarlo"],
+            fault.GetProperty("allowed").EnumerateArray().Select(word => word.GetString())
+        );
+    }
+
+    [Fact]
+    public async Task A_given_figure_is_listed_with_how_far_off_it_may_be()
+    {
+        var answer = await Checked(SampleRigs.Of("the example"), "");
+        var tolerances = answer.Json.GetProperty("tolerances").EnumerateArray().ToArray();
+
+        var kv = tolerances.Single(t => Path(t) == "motor.kvRpmPerVolt");
+        Assert.Equal(3300, kv.GetProperty("value").GetDouble());
+        Assert.Equal(0.05, kv.GetProperty("spread").GetProperty("relative").GetDouble());
+        var rating = tolerances.Single(t => Path(t) == "controller.continuousCurrentA");
+        Assert.Equal(42, rating.GetProperty("spread").GetProperty("low").GetDouble());
+        Assert.Equal(63, rating.GetProperty("spread").GetProperty("high").GetDouble());
+        Assert.DoesNotContain(tolerances, t => Path(t) == "course.climbSlopeDegrees");
+    }
+
+    private static async Task<Answer> Checked(JsonObject body, string query)
+    {
+        var answer = await Service.Check(body.ToJsonString(), query);
+        Assert.True(answer.Status == HttpStatusCode.OK, $"{body.ToJsonString()}\n{answer.Text}");
+        return answer;
+    }
+
+    // Two figures drawn apart may contradict each other: the one that must be the lower is then put just under the other.
+    private static async Task<Answer> Settled(JsonObject body)
+    {
+        var answer = await Service.Check(body.ToJsonString(), "?findings=all");
+        for (var n = 0; n < 20 && answer.Status == HttpStatusCode.UnprocessableEntity; n++)
+        {
+            foreach (var fault in answer.Json.GetProperty("errors").EnumerateArray())
+            {
+                var upper = fault.GetProperty("related")[0].GetString()!;
+                body.With(Path(fault), 0.999 * Figure(body, upper));
+            }
+
+            answer = await Service.Check(body.ToJsonString(), "?findings=all");
+        }
+
+        Assert.True(answer.Status == HttpStatusCode.OK, $"{body.ToJsonString()}\n{answer.Text}");
+        return answer;
+    }
+
+    private static double Figure(JsonObject body, string path) =>
+        path.Split('.')
+            .Aggregate(
+                (JsonNode)body,
+                (node, step) => char.IsAsciiDigit(step[0]) ? node[int.Parse(step)]! : node[step]!
+            )
+            .GetValue<double>();
+
+    // The rig with every assumption said, and every figure that has a spread drawn from it.
+    private static JsonObject Drawn(string name, JsonElement answer, Random dice)
+    {
+        var body = SampleRigs.Of(name);
+        foreach (
+            var figure in answer
+                .GetProperty("assumptions")
+                .EnumerateArray()
+                .Concat(answer.GetProperty("tolerances").EnumerateArray())
+        )
+        {
+            // The speed of a segment that was left out follows the creep speed.
+            if (!Path(figure).EndsWith(".speedMPerS", StringComparison.Ordinal))
+            {
+                body.With(Path(figure), Value(figure, dice));
+            }
+        }
+
+        return body;
+    }
+
+    private static JsonNode? Value(JsonElement figure, Random dice)
+    {
+        if (figure.TryGetProperty("word", out var word))
+        {
+            return word.GetString() switch
+            {
+                "true" => true,
+                "false" => false,
+                var text => text,
+            };
+        }
+
+        var value = figure.GetProperty("value").GetDouble();
+        var drawn = figure.TryGetProperty("spread", out var spread)
+            ? Draw(value, spread, dice)
+            : value;
+        var generic = string.Join(
+            '.',
+            Path(figure).Split('.').Select(step => char.IsAsciiDigit(step[0]) ? "0" : step)
+        );
+        var range = RequestMembers.Of(generic).Figure!;
+        drawn = Math.Clamp(drawn, range.Minimum, range.Maximum);
+        return generic == "motor.polePairs" ? Math.Round(drawn) : drawn;
+    }
+
+    // Normal, log-normal for a factor, two normal halves between unlike ends; the ends hold 95 %.
+    private static double Draw(double value, JsonElement spread, Random dice)
+    {
+        var normal =
+            Math.Sqrt(-2 * Math.Log(1 - dice.NextDouble()))
+            * Math.Cos(Math.Tau * dice.NextDouble())
+            / 1.96;
+        double Of(string member) => spread.GetProperty(member).GetDouble();
+        return spread.EnumerateObject().First().Name switch
+        {
+            "relative" => value * Math.Max(0.02, 1 + (Of("relative") * normal)),
+            "factor" => value * Math.Pow(Of("factor"), normal),
+            "absolute" => value + (Of("absolute") * normal),
+            _ => value + (Math.Abs(Of(normal < 0 ? "low" : "high") - value) * normal),
+        };
+    }
+
+    private static Dictionary<string, JsonElement> Findings(JsonElement answer) =>
+        answer
+            .GetProperty("findings")
+            .EnumerateArray()
+            .Where(finding => finding.TryGetProperty("limit", out _))
+            .GroupBy(finding =>
+                $"{finding.GetProperty("code")} {(finding.TryGetProperty("loadCase", out var one) ? one.GetString() : "")}"
+            )
+            .Where(group => group.Count() == 1)
+            .ToDictionary(group => group.Key, group => group.Single());
+
+    // Limits of which the figure must not be under; all others must not be over.
+    private static readonly string[] AtLeast =
+    [
+        "battery.cutoff",
+        "drivetrain.torque-reserve",
+        "drivetrain.creep-control",
+        "receiver-supply.output-voltage",
+        "course.run-time",
+        "controller.rotor-sensing",
+    ];
+
+    private static bool IsPast(JsonElement finding)
+    {
+        if (!finding.TryGetProperty("estimate", out var estimate))
+        {
+            // A figure that grows without end.
+            return finding.GetProperty("outcome").GetString() is "fails" or "doubtful";
+        }
+
+        var (figure, limit) = (estimate.GetDouble(), finding.GetProperty("limit").GetDouble());
+        return AtLeast.Contains(finding.GetProperty("code").GetString(), StringComparer.Ordinal)
+            ? figure < limit
+            : figure > limit;
+    }
+
+    private static string Path(JsonElement figure) => figure.GetProperty("path").GetString()!;
+}
