@@ -67,7 +67,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
             var next = drive.Network(this, x).Settled;
             if (next.WindingC > RunawayC)
             {
-                if (drive.Held || x.WindingC > RunawayC - 1e-6)
+                if (x.WindingC > RunawayC - 1e-6)
                 {
                     return MotorTemperature.At(double.PositiveInfinity);
                 }
@@ -76,7 +76,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
                 next = MotorTemperature.At(RunawayC);
             }
 
-            if (drive.Held || !(next.DistanceK(x) >= 1e-7))
+            if (!(next.DistanceK(x) >= 1e-7))
             {
                 return next;
             }
@@ -128,8 +128,8 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         var heat = Motor.Heat;
         var winding = double.PositiveInfinity;
         var magnet = double.PositiveInfinity;
-        var windingOpen = MayReach(settled, start, 1, heat.WindingLimitC);
-        var magnetOpen = MayReach(settled, start, MagnetWeight, heat.MagnetLimitC);
+        var windingOpen = MayReach(settled, start, heat.WindingLimitC);
+        var magnetOpen = MayReach(settled, start, heat.MagnetLimitC);
         var x = start;
         var piece = 0.0;
         for (var t = 0.0; (windingOpen || magnetOpen) && t < HorizonS; t += piece)
@@ -160,14 +160,8 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         return (winding, magnet);
     }
 
-    // Under a constant drive a temperature overshoots where it settles by no more than where it starts.
-    private static bool MayReach(
-        MotorTemperature settled,
-        MotorTemperature start,
-        double weight,
-        double limitC
-    ) =>
-        settled.Weighted(weight) >= limitC
-        || Math.Max(start.WindingC, start.CaseC) >= limitC
-        || settled.WindingC >= limitC;
+    // Under a constant drive a temperature overshoots where it settles by no more than where it starts; the winding settles
+    // warmest.
+    private static bool MayReach(MotorTemperature settled, MotorTemperature start, double limitC) =>
+        Math.Max(start.WindingC, start.CaseC) >= limitC || settled.WindingC >= limitC;
 }

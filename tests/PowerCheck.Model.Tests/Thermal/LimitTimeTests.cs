@@ -126,6 +126,7 @@ public sealed class LimitTimeTests
     [InlineData(2.0, 1.0, 1.0, 2.0, 0.0)]
     [InlineData(2.0, 1.5, 1.0, 2.0, 0.0)]
     [InlineData(0.5, 1.5, 1.0, 2.0, 0.0)]
+    [InlineData(0.5, 1.0, 1.0, 2.0, 0.0)]
     [InlineData(double.NaN, 0.3, 1.0, 2.0, double.NaN)]
     [InlineData(double.NaN, 1.5, 1.0, 2.0, double.NaN)]
     [InlineData(2.0, double.NaN, 1.0, 2.0, double.NaN)]

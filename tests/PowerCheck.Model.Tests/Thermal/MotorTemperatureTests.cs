@@ -31,6 +31,7 @@ public sealed class MotorTemperatureTests
     [InlineData(90, 50, 60, 55, 65)]
     // No move before: nothing to turn back from.
     [InlineData(70, 70, 80, 80, 60)]
+    [InlineData(70, 70, 60, 60, 60)]
     public void A_guess_that_turns_back_is_halved(
         double beforeC,
         double lastC,

@@ -146,4 +146,54 @@ public sealed class TurningPointTests
             double.PositiveInfinity,
             new MotorTemperature(double.PositiveInfinity, 30).Weighted(0)
         );
+
+    [Theory]
+    [InlineData(100, 30, 400, 1)]
+    [InlineData(40, 60, 0, 1)]
+    [InlineData(60, 60, 900, 1)]
+    public void A_winding_warms_by_what_it_gets_less_what_it_gives(
+        double windingC,
+        double caseC,
+        double current2,
+        double toCase
+    )
+    {
+        var copper = current2 * 0.05 * (1 + (0.00393 * (windingC - 20)));
+
+        Assert.Equal(
+            (copper - ((windingC - caseC) / toCase)) / 20,
+            Network(current2).WindingRate(new(windingC, caseC)),
+            1e-9
+        );
+    }
+
+    [Fact]
+    public void A_light_case_takes_the_mean_over_a_peak_while_the_winding_cools()
+    {
+        // 70 W from a winding of 60 J/K at 100 °C into a case of 5 J/K at 30 °C: −1.2 K/s here, 13.9 K/s there.
+        var network = new TwoNode(Parts.Heat(60, 5), 0.05, 0, 0, 25);
+        var start = new MotorTemperature(100, 30);
+        var highest = Walk(network, start, 0.5).Max(x => x.C);
+
+        Assert.True(highest > 70);
+        Assert.Equal(highest, network.Peak(start, 0.5, Horizon), 2e-5);
+        Assert.True(
+            network.Reaches(start, network.Over(Horizon).Apply(start), 0.5, highest - 0.01)
+        );
+    }
+
+    [Fact]
+    public void A_peak_that_is_over_is_not_reached_again()
+    {
+        var network = Network(0);
+        var walk = Walk(network, new(140, 60), 0);
+        var peak = walk.MaxBy(x => x.C);
+        var later = network.Over(peak.T + 20).Apply(new(140, 60));
+
+        Assert.True(later.CaseC < peak.C - 0.2);
+        Assert.Equal(
+            double.PositiveInfinity,
+            network.FirstCrossing(later, 0, peak.C - 0.1, Horizon)
+        );
+    }
 }
