@@ -1,5 +1,6 @@
 using CsCheck;
 using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Tests.Rigs;
 
 namespace PowerCheck.Model.Tests.Drivetrain;
 
@@ -16,4 +17,46 @@ public sealed class CollapseTests
                     Assert.True(bus.BatteryA <= e / r, $"{bus.BatteryA} A of {e / r} A");
                 }
             );
+
+    [Fact]
+    public void A_motor_wedged_beside_a_receiver_that_asks_for_too_much_sees_half_of_what_is_left()
+    {
+        var sample = SampleRig.Of(SampleRig.Brushed with { Accessories = [] });
+        Rig Limited(double ampere) =>
+            sample with
+            {
+                ReceiverSupply = sample.ReceiverSupply with { FromReceiver = new(40, 40, 40) },
+                Battery = sample.Battery with { CellResistanceOhm = 0.05 },
+                Controller = sample.Controller with { CurrentLimitA = ampere },
+            };
+        var rig = Limited(double.NaN);
+        var source = rig.SourceAt(1, false);
+        Assert.True(rig.Auxiliary.PowerW > source.MaxPowerW);
+        // Of E − Rs·I − Rs·(V − 0.3 V)/R the receiver takes the most power at half of the voltage without it.
+        var loop = 0.09 + rig.LoopOhm;
+        var steadyV = source.OpenCircuitV - (source.ResistanceOhm * rig.Auxiliary.CurrentA);
+        var share = source.ResistanceOhm / loop;
+        var busV = (steadyV + (share * 0.3)) / (1 + share) / 2;
+        var stall = LockedCases.Stall(rig);
+
+        LoadCase[] cases =
+        [
+            stall,
+            LockedCases.Stall(Limited(stall.MotorCurrentA)),
+            LockedCases.Jam(rig, 1000),
+        ];
+        Assert.All(
+            cases,
+            load =>
+            {
+                Assert.Equal(busV, load.BusVoltageV, 1e-9);
+                Assert.Equal((busV - 0.3) / loop, load.MotorCurrentA, 1e-9);
+                Assert.Equal(
+                    (source.OpenCircuitV - busV) / source.ResistanceOhm,
+                    load.BatteryCurrentA,
+                    1e-9
+                );
+            }
+        );
+    }
 }

@@ -69,6 +69,14 @@ public sealed class UnknownResistanceTests
         Assert.True(punch.MotorCurrentA >= FullThrottleCases.Punch(Known, Charge).MotorCurrentA);
     }
 
+    [Fact]
+    public void A_torque_of_a_resistance_not_known_counts_as_reached()
+    {
+        var bus = FullThrottleCases.Point(Blind, Blind.SourceAt(1, false), 0.01).Bus;
+
+        Assert.Equal((true, false), (bus.Reached, bus.PowerExceeded));
+    }
+
     [Theory]
     [InlineData(0.5)]
     [InlineData(2.0)]
