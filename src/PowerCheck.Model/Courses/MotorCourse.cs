@@ -28,7 +28,9 @@ public sealed record MotorCourse(
     /// the run, the moment at which it does, for a driver stops then.
     /// </summary>
     public MotorTemperature Warm =>
-        WindingLimit.Seconds <= RunS ? WindingLimit.At : End.AtMost(MotorWarmth.RunawayC);
+        double.IsFinite(WindingLimit.Seconds) && WindingLimit.Seconds <= RunS
+            ? WindingLimit.At
+            : End.AtMost(MotorWarmth.RunawayC);
 
     /// <summary>When the winding reaches its limit over the course, from cold, and how warm the motor is then.</summary>
     public (double Seconds, MotorTemperature At) WindingLimit { get; } =

@@ -94,18 +94,26 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
             : Brent.FindRoot(Late, startC, Highest, 1e-6, 200);
     }
 
+    // Without a current the copper alone stays as warm as it is.
+    private MotorTemperature AfterAlone(MotorTemperature start, double seconds) =>
+        HeatW(start.WindingC) > 0
+            ? start with
+            {
+                WindingC = AloneAfterC(start.WindingC, seconds),
+            }
+            : start;
+
     /// <summary>Winding temperature after a time of any length [°C].</summary>
     /// <param name="start">Temperatures at the start.</param>
     /// <param name="seconds">How long [s].</param>
     public double AfterC(MotorTemperature start, double seconds)
     {
-        var heat = HeatW(start.WindingC);
-        if (!(heat > 0))
+        if (double.IsNaN(HeatW(start.WindingC)))
         {
-            return double.IsNaN(heat) ? heat : start.WindingC;
+            return double.NaN;
         }
 
-        var x = start with { WindingC = AloneAfterC(start.WindingC, Math.Min(seconds, AloneS)) };
+        var x = AfterAlone(start, Math.Min(seconds, AloneS));
         for (var t = AloneS; t < seconds; )
         {
             var piece = Piece.Next(Warmth, Drive, x, seconds - t);
@@ -131,15 +139,10 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
             return 0;
         }
 
-        if (!(HeatW(start.WindingC) > 0))
-        {
-            return double.PositiveInfinity;
-        }
-
-        var alone = AloneTimeS(start.WindingC, limit);
-        return alone <= AloneS
-            ? alone
-            : TimeInNetwork(start with { WindingC = AloneAfterC(start.WindingC, AloneS) }, limit);
+        // Without a current only a warmer case can warm it.
+        var alone =
+            HeatW(start.WindingC) > 0 ? AloneTimeS(start.WindingC, limit) : double.PositiveInfinity;
+        return alone <= AloneS ? alone : TimeInNetwork(AfterAlone(start, AloneS), limit);
     }
 
     // Whether every figure of the heat network is known.
@@ -161,15 +164,6 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
 
     private double TimeInNetwork(MotorTemperature start, double limit)
     {
-        var heat = Warmth.Motor.Heat;
-        var outward = heat.WindingToCaseKPerW + heat.CaseToAmbientKPerW;
-        // A winding that would settle below its limit never reaches it.
-        var brushW = Warmth.Motor.BrushDropV * Drive.CurrentA(Warmth.Motor, limit, 20);
-        if ((HeatW(limit) + brushW) * outward <= limit - Warmth.AmbientC && start.CaseC < limit)
-        {
-            return double.PositiveInfinity;
-        }
-
         var x = start;
         for (var t = AloneS; t < HorizonS; )
         {

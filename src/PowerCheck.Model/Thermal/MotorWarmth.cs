@@ -160,8 +160,9 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         return (winding, magnet);
     }
 
-    // Under a constant drive a temperature overshoots where it settles by no more than where it starts; the winding settles
-    // warmest.
+    // From no warmer than where it settles the motor never gets warmer than that, and the winding settles warmest. From a
+    // warmer case the winding may overshoot.
     private static bool MayReach(MotorTemperature settled, MotorTemperature start, double limitC) =>
-        Math.Max(start.WindingC, start.CaseC) >= limitC || settled.WindingC >= limitC;
+        settled.WindingC >= limitC
+        || !(start.WindingC <= settled.WindingC && start.CaseC <= settled.CaseC);
 }

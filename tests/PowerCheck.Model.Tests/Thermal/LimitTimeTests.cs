@@ -190,7 +190,13 @@ public sealed class LimitTimeTests
         Assert.Equal(0, fed.TimeToLimit(MotorTemperature.At(120)));
         Assert.Equal(0, fed.TimeToLimit(MotorTemperature.At(150)));
         Assert.Equal(double.PositiveInfinity, idle.TimeToLimit(MotorTemperature.At(30)));
-        Assert.Equal(30, idle.AfterC(new(30, 80), 5));
+        // Copper alone for 2 s; then 50 K to the case close with 1/(20 s) + 1/(60 s), three quarters of it in the winding.
+        Assert.Equal(30, idle.AfterC(new(30, 80), 2));
+        Assert.Equal(
+            30 + (50 * 0.75 * (1 - Math.Exp(-3 / 15.0))),
+            idle.AfterC(new(30, 80), 5),
+            0.1
+        );
     }
 
     [Theory]
