@@ -16,7 +16,7 @@ public readonly record struct Spread(SpreadKind Kind, double Low, double High)
     /// <summary>Standard normal deviate of the ends of a 95 % interval.</summary>
     public const double EndDeviate = 1.959963984540054;
 
-    /// <summary>Least share of its value that a figure keeps, however far out a relative spread reaches.</summary>
+    /// <summary>Least share of its value that a figure keeps, however far out a relative spread reaches, assumed.</summary>
     public const double LeastShare = 0.02;
 
     /// <summary>Plus or minus a share of the value, such as 0.1 for ± 10 %.</summary>

@@ -13,6 +13,14 @@ public static class BatteryFigures
     private static readonly Figure[] Electrical =
     [
         new(
+            "battery.seriesCells",
+            Unit.Cells,
+            pack => pack.SeriesCells,
+            (pack, value) => pack with { SeriesCells = Math.Max(1, (int)Math.Round(value)) },
+            Spread.None,
+            1
+        ),
+        new(
             "battery.capacityMah",
             Unit.MilliampereHour,
             pack => pack.CapacityCoulomb,

@@ -36,6 +36,15 @@ public static class RigFigures
             .. Enumerable.Range(0, label.Accessories?.Count ?? 0).SelectMany(Accessory),
         ];
 
+    /// <summary>The rig with one figure put in.</summary>
+    /// <param name="label">The rig.</param>
+    /// <param name="path">The member.</param>
+    /// <param name="value">The figure, SI.</param>
+    public static RigLabel With(RigLabel label, string path, double value) =>
+        Of(label)
+            .Single(figure => string.Equals(figure.Path, path, StringComparison.Ordinal))
+            .Write(label, value);
+
     private static readonly LabelFigure<RigLabel>[] Fixed =
     [
         .. ControllerFigures.All.Select(figure =>

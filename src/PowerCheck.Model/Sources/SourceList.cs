@@ -140,6 +140,41 @@ public static class SourceList
             "secondary"
         ),
         new(
+            "jcgm100",
+            "Guide to the expression of uncertainty in measurement",
+            "JCGM 100:2008",
+            "Propagation of uncertainty by first order.",
+            "document"
+        ),
+        new(
+            "jcgm101",
+            "Propagation of distributions using a Monte Carlo method",
+            "JCGM 101:2008",
+            "Drawing, intervals from draws, and when first order may be trusted.",
+            "document"
+        ),
+        new(
+            "jcgm106",
+            "The role of measurement uncertainty in conformity assessment",
+            "JCGM 106:2012",
+            "Probability of being past a limit.",
+            "document"
+        ),
+        new(
+            "saddlepoint",
+            "Saddlepoint formula for the tail of a sum",
+            "R. Lugannani and S. Rice, Advances in Applied Probability 12, 1980 (from memory)",
+            "Tail of a sum of normal deviates and their squares.",
+            "secondary"
+        ),
+        new(
+            "latinsquare",
+            "Latin hypercube sampling",
+            "M. McKay, R. Beckman and W. Conover, Technometrics 21, 1979 (from memory)",
+            "Draws that take one value from each equally likely slice.",
+            "secondary"
+        ),
+        new(
             "usfa",
             "Lithium-ion battery safety",
             "United States Fire Administration and National Fire Protection Association",

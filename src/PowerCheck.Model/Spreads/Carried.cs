@@ -8,10 +8,10 @@ namespace PowerCheck.Model.Spreads;
 /// <param name="place">Where the pair stands among the quantities.</param>
 internal sealed class Carried(Response distance, Response estimate, int place)
 {
-    /// <summary>How far a probability may be off before the response to each input alone misleads.</summary>
+    /// <summary>How far a probability may be off before the response to each input alone misleads, assumed.</summary>
     private const double Tolerable = 0.01;
 
-    /// <summary>How many more draws than expected may lie on one side of the limit.</summary>
+    /// <summary>How many more draws than expected may lie on one side of the limit, assumed.</summary>
     private const int TolerableDraws = 2;
 
     private const double LowEnd = 0.025;

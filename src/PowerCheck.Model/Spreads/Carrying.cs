@@ -8,16 +8,16 @@ namespace PowerCheck.Model.Spreads;
 /// <param name="Odds">The odds of each limit.</param>
 internal sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> Odds)
 {
-    /// <summary>Joint draws against which the response to each input alone is tried.</summary>
+    /// <summary>Joint draws against which the response to each input alone is tried, assumed.</summary>
     private const int Tried = 64;
 
-    /// <summary>Draws of one round of Monte Carlo.</summary>
+    /// <summary>Draws of one round of Monte Carlo, assumed.</summary>
     private const int Round = 256;
 
-    /// <summary>Most rounds of Monte Carlo.</summary>
+    /// <summary>Most rounds of Monte Carlo, assumed.</summary>
     private const int MostRounds = 8;
 
-    /// <summary>Standard error of a probability at which Monte Carlo ends.</summary>
+    /// <summary>Standard error of a probability at which Monte Carlo ends, assumed.</summary>
     private const double EnoughError = 0.006;
 
     /// <summary>

@@ -10,11 +10,12 @@ namespace PowerCheck.Model.Spreads;
 /// </summary>
 internal sealed class Reaches
 {
-    // Far beyond a limit, or far under it, nothing changes any more: a runaway counts like five times the limit.
+    // Far beyond a limit, or far under it, nothing changes any more: a runaway counts like five times the limit
+    // (assumed).
     private const double Most = 5;
     private const double Least = 0.02;
 
-    /// <summary>By how much copper's resistance grows over a rise to a usual limit.</summary>
+    /// <summary>By how much copper's resistance grows over a rise to a usual limit, assumed.</summary>
     private const double Growth = 0.4;
 
     private readonly RigLabel filled;

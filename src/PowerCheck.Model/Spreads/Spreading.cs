@@ -75,7 +75,7 @@ public sealed record Spreading(
         );
     }
 
-    /// <summary>Share of the variance from which on an input is worth naming.</summary>
+    /// <summary>Share of the variance from which on an input is worth naming, assumed.</summary>
     private const double LeastShare = 0.01;
 
     // The same rig draws the same, whatever the order of its members.

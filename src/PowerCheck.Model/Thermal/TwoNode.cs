@@ -252,21 +252,6 @@ public readonly record struct HeatMap(
             (next.F21 * G1) + (next.F22 * G2) + next.G2
         );
 
-    /// <summary>This map, so many times.</summary>
-    /// <param name="count">How many times, 0 or more.</param>
-    public HeatMap Times(int count)
-    {
-        var all = Identity;
-        var power = this;
-        for (var left = count; left > 0; left /= 2)
-        {
-            all = left % 2 == 1 ? all.Then(power) : all;
-            power = power.Then(power);
-        }
-
-        return all;
-    }
-
     /// <summary>Spectral radius: 1 or more means that repeating the map never settles.</summary>
     public double SpectralRadius
     {

@@ -5,11 +5,11 @@ public static class FirstOrder
 {
     /// <summary>
     /// Distance from the best estimate at which the inputs are tried [standard deviations]: far enough out to see a limit
-    /// where it matters, near enough to be likely.
+    /// where it matters, near enough to be likely; assumed.
     /// </summary>
     private const double Step = 1.4;
 
-    /// <summary>Share of a quantity's variance under which an input's curvature is left out.</summary>
+    /// <summary>Share of a quantity's variance under which an input's curvature is left out, assumed.</summary>
     private const double Small = 0.002;
 
     /// <summary>How the quantities answer to each input.</summary>

@@ -121,7 +121,7 @@ public sealed class NeedRangeTests
         Outcome With(double coulomb) =>
             Climb(
                 Judgement.Inspect(
-                    SampleRig.Inspect(UnknownFill.With(label, "battery.capacityMah", coulomb))
+                    SampleRig.Inspect(RigFigures.With(label, "battery.capacityMah", coulomb))
                 )
             ).Outcome;
 

@@ -1,5 +1,4 @@
 using CsCheck;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Findings;
 using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Tests.Rigs;
@@ -126,7 +125,7 @@ public sealed class UnknownTests
             {
                 Outcome With(double value) =>
                     Judgement
-                        .Inspect(SampleRig.Inspect(UnknownFill.With(label, x.Need.Path, value)))
+                        .Inspect(SampleRig.Inspect(RigFigures.With(label, x.Need.Path, value)))
                         .First(f =>
                             f.Kind.Equals(x.Finding.Kind)
                             && string.Equals(
