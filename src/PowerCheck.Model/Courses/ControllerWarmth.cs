@@ -3,60 +3,65 @@ using PowerCheck.Model.Thermal;
 
 namespace PowerCheck.Model.Courses;
 
-/// <summary>The controller's thermal memory over the course (M7).</summary>
+/// <summary>The controller's thermal memory over the course, lap after lap from cold (M7).</summary>
 /// <param name="Memory">The memory.</param>
-/// <param name="StartLevel">Level at the start, and end, of a lap that repeats itself.</param>
-/// <param name="PeakLevel">Highest level within it.</param>
-/// <param name="Decay">What a lap leaves of a level above.</param>
-/// <param name="Loads">Duration [s] of each segment and its loss over the rated loss.</param>
+/// <param name="Loads">What it takes in over a lap.</param>
+/// <param name="Warmed">How far the motor has warmed at the start of a lap.</param>
+/// <param name="ForS">How long is looked at: the run, an hour at least [s].</param>
 /// <param name="AmbientC">Air temperature [°C].</param>
 /// <param name="SpanK">Rise at level 1 [K].</param>
 public sealed record ControllerWarmth(
     ThermalMemory Memory,
-    double StartLevel,
-    double PeakLevel,
-    double Decay,
-    IReadOnlyList<(double Seconds, double Load)> Loads,
+    ControllerLoads Loads,
+    Func<double, Warmed> Warmed,
+    double ForS,
     double AmbientC,
     double SpanK
 )
 {
+    /// <summary>A lap that changes the level by no more than this is the last that does.</summary>
+    private const double Settled = 1e-12;
+
+    /// <summary>Level at the start, and end, of a lap that repeats itself.</summary>
+    public double StartLevel { get; } = Repeated(Memory, Loads).Start;
+
+    /// <summary>Highest level within a lap that repeats itself.</summary>
+    public double PeakLevel { get; } = Repeated(Memory, Loads).Peak;
+
     /// <summary>Temperature shown for a level [°C]: T_a + θ·(T_lim − 25).</summary>
     /// <param name="level">The level.</param>
     public double TemperatureC(double level) => AmbientC + (level * SpanK);
 
-    /// <summary>Level at the end of the run, from cold; of a lap that repeats itself where its length is not known.</summary>
+    /// <summary>
+    /// Levels over a run from cold: at its end, and the highest of it and of the laps after it. Those of a lap that repeats
+    /// itself where the length of the run is not known.
+    /// </summary>
     /// <param name="runS">Length of the run [s]; NaN when not known.</param>
-    public double LevelAtEnd(double runS)
+    public (double End, double Peak) Over(double runS)
     {
         if (double.IsNaN(runS))
         {
-            return StartLevel;
+            return (StartLevel, PeakLevel);
         }
 
-        var lapS = Loads.Sum(load => load.Seconds);
-        var laps = Math.Floor(runS / lapS);
-        var level = StartLevel * (1 - Math.Pow(Decay, laps));
-        var left = runS - (laps * lapS);
-        foreach (var (seconds, load) in Loads)
-        {
-            level = Memory.After(level, load, Math.Clamp(left, 0, seconds));
-            left -= seconds;
-        }
-
-        return level;
+        var run = Walk(runS);
+        return (run.Level, Math.Max(run.Peak, PeakLevel));
     }
 
-    /// <summary>The memory over a lap.</summary>
+    /// <summary>When the level first reaches the limit over the course, from cold [s].</summary>
+    /// <returns>Infinity when it does not in the time that is looked at.</returns>
+    public double TimeToLimit() => Walk(ForS).LimitS;
+
+    /// <summary>The memory over the course.</summary>
     /// <param name="rig">The rig.</param>
-    /// <param name="segments">Its segments.</param>
-    /// <param name="lapS">Duration of the lap [s].</param>
-    /// <param name="half">What the lap takes half charged.</param>
-    public static ControllerWarmth Over(
+    /// <param name="segments">The segments of a lap.</param>
+    /// <param name="laps">The motor lap after lap.</param>
+    /// <param name="settled">What the lap that repeats itself takes, half charged.</param>
+    public static ControllerWarmth Of(
         Rig rig,
         IReadOnlyList<SegmentLoad> segments,
-        double lapS,
-        LapPower half
+        LapWalk laps,
+        LapPower settled
     )
     {
         var span = rig.Controller.LimitC - 25;
@@ -64,26 +69,59 @@ public sealed record ControllerWarmth(
             rig.Controller.ThermalTimeConstantS,
             Math.Max(0, (rig.Controller.LimitC - rig.Road.AmbientC) / span)
         );
-        var loads = new (double Seconds, double Load)[segments.Count];
-        for (var n = 0; n < loads.Length; n++)
-        {
-            loads[n] = (
-                segments[n].Segment.DurationS,
-                half.Segments[n].MemoryW / rig.Controller.RatedHeatW
-            );
-        }
+        var warmest = ControllerLoads.Warmest(laps);
+        return new(
+            memory,
+            ControllerLoads.Of(rig, segments, laps, settled),
+            lap => Courses.Warmed.Of(laps.Warmth, laps.Start(lap), warmest),
+            laps.ForS,
+            rig.Road.AmbientC,
+            span
+        );
+    }
 
-        var decay = Math.Exp(-lapS / memory.TimeConstantS);
-        var fromNothing = loads.Aggregate(0.0, (x, s) => memory.After(x, s.Load, s.Seconds));
-        var start = fromNothing / (1 - decay);
-        var peak = start;
-        var level = start;
-        foreach (var (seconds, load) in loads)
+    private static (double Start, double Peak) Repeated(ThermalMemory memory, ControllerLoads loads)
+    {
+        var settled = loads.At(Courses.Warmed.Through);
+        var decay = Math.Exp(-loads.LapS / memory.TimeConstantS);
+        var start =
+            settled.Aggregate(0.0, (x, s) => memory.After(x, s.Load, s.Seconds)) / (1 - decay);
+        var (level, peak) = (start, start);
+        foreach (var (seconds, load) in settled)
         {
             level = memory.After(level, load, seconds);
             peak = Math.Max(peak, level);
         }
 
-        return new(memory, start, peak, decay, loads, rig.Road.AmbientC, span);
+        return (start, peak);
+    }
+
+    // Level at the end, the highest, and when the limit is reached.
+    private (double Level, double Peak, double LimitS) Walk(double forS)
+    {
+        double level = 0,
+            peak = 0,
+            t = 0,
+            reached = double.PositiveInfinity;
+        for (var lap = 0.0; t < forS; lap++)
+        {
+            var before = level;
+            foreach (var (seconds, load) in Loads.At(Warmed(lap)))
+            {
+                var piece = Math.Min(seconds, forS - t);
+                var left = double.IsInfinity(reached) ? Memory.TimeToLimit(level, load) : 0;
+                reached = double.IsInfinity(reached) && !(left > piece) ? t + left : reached;
+                level = Memory.After(level, load, piece);
+                peak = Math.Max(peak, level);
+                t += piece;
+            }
+
+            if (!(Math.Abs(level - before) > Settled) && Warmed(lap + 1) == Warmed(lap))
+            {
+                t += Math.Floor((forS - t) / Loads.LapS) * Loads.LapS;
+            }
+        }
+
+        return (level, peak, reached);
     }
 }

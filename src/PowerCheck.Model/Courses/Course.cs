@@ -25,15 +25,17 @@ public readonly record struct Segment(
 )
 {
     private const double LongestPartS = 10;
+    private const double LongestJammedPartS = 1;
     private const double MostParts = 60;
 
     /// <summary>
-    /// The segment in parts of at most 10 s, and no more than 60: pack and controller feel each with the motor as warm as it
-    /// is in that part.
+    /// The segment in parts of at most 10 s, jammed 1 s, and no more than 60: pack and controller feel each with the motor as
+    /// warm as it is in that part.
     /// </summary>
     public IEnumerable<Segment> Parts()
     {
-        var count = (int)Math.Clamp(Math.Ceiling(DurationS / LongestPartS), 1, MostParts);
+        var longest = Kind == SegmentKind.Jammed ? LongestJammedPartS : LongestPartS;
+        var count = (int)Math.Clamp(Math.Ceiling(DurationS / longest), 1, MostParts);
         return Enumerable.Repeat(this with { DurationS = DurationS / count }, count);
     }
 }

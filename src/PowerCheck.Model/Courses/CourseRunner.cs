@@ -35,9 +35,10 @@ public static class CourseRunner
         var half = lap.At(CaseRunner.HalfCharge);
         var endurance = EnduranceRunner.Run(rig, lap, half);
         var run = double.IsNaN(course.WantedS) ? endurance.RunTimeS : course.WantedS;
-        var motor = new MotorCourse(warmth, periodic, drives, run);
+        var laps = new LapWalk(warmth, periodic, drives, run);
+        var motor = new MotorCourse(laps, run);
         var nodes = MotorNodes.Of(rig, course, cases, motor);
-        var controller = ControllerWarmth.Over(rig, segments, lap.LapS, half);
+        var controller = ControllerWarmth.Of(rig, segments, laps, half);
         return new(
             endurance,
             new TemperatureReport

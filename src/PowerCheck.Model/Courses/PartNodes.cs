@@ -18,20 +18,18 @@ public static class PartNodes
         LoadCases cases,
         ControllerWarmth warmth,
         double runS
-    ) =>
-        new()
+    )
+    {
+        var (end, peak) = warmth.Over(runS);
+        return new()
         {
-            CourseEndC = warmth.TemperatureC(warmth.LevelAtEnd(runS)),
-            PeakC = warmth.TemperatureC(warmth.PeakLevel),
+            CourseEndC = warmth.TemperatureC(end),
+            PeakC = warmth.TemperatureC(peak),
             LimitC = rig.Controller.LimitC,
-            CourseTime = new(() => CourseTime(warmth, course.LapS)),
-            Cases =
-            [
-                .. cases.All.Select(load =>
-                    Controller(rig, course, load, warmth, warmth.LevelAtEnd(runS))
-                ),
-            ],
+            CourseTime = new(() => CourseTime(warmth, peak)),
+            Cases = [.. cases.All.Select(load => Controller(rig, course, load, warmth, end))],
         };
+    }
 
     /// <summary>Cell temperature.</summary>
     /// <param name="rig">The rig.</param>
@@ -98,27 +96,8 @@ public static class PartNodes
         );
     }
 
-    // Laps until the growing peak passes the limit, to a lap.
-    private static double CourseTime(ControllerWarmth warmth, double lapS)
-    {
-        var peak = warmth.PeakLevel;
-        var limit = warmth.Memory.Limit;
-        if (double.IsNaN(peak))
-        {
-            return double.NaN;
-        }
-
-        if (peak <= limit)
-        {
-            return double.PositiveInfinity;
-        }
-
-        var laps = 0;
-        for (var left = warmth.StartLevel; peak - left < limit && laps < 10_000; laps++)
-        {
-            left *= warmth.Decay;
-        }
-
-        return Math.Max(1, laps) * lapS;
-    }
+    private static double CourseTime(ControllerWarmth warmth, double peak) =>
+        double.IsNaN(peak) ? double.NaN
+        : peak <= warmth.Memory.Limit ? double.PositiveInfinity
+        : warmth.TimeToLimit();
 }

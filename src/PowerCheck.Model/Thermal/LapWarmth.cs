@@ -56,7 +56,7 @@ public sealed record LapWarmth(
             }
         }
 
-        return Walk(warmth, segments, start);
+        return From(warmth, segments, start);
     }
 
     private static LapWarmth RunningAway =>
@@ -95,7 +95,11 @@ public sealed record LapWarmth(
         return map;
     }
 
-    private static LapWarmth Walk(
+    /// <summary>One lap from given temperatures.</summary>
+    /// <param name="warmth">The motor in its air.</param>
+    /// <param name="segments">Drive and duration [s] of each segment.</param>
+    /// <param name="start">Temperatures at the start.</param>
+    public static LapWarmth From(
         MotorWarmth warmth,
         IReadOnlyList<(Drive Drive, double Seconds)> segments,
         MotorTemperature start

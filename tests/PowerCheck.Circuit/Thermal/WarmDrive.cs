@@ -46,7 +46,7 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
         {
             var hotOhm = Rig.SwitchesOhm * Rig.Rig.Controller.HotResistanceFactor;
             return FormattableString.Invariant(
-                $"((v({At}i)*v({At}i)+v({At}q))*{hotOhm:R}+max(v({At}i),0)*({Rig.FreewheelV:R}*(1-v({At}d))+{Edges:R}*v({At}b)*u(1-v({At}d)))*u(v({At}d))-{Rig.FreewheelV:R}*v({At}s))"
+                $"((v({At}i)*v({At}i)+v({At}q))*{hotOhm:R}+max(v({At}i),0)*({Rig.FreewheelV:R}*(1-v({At}d))+{Edges:R}*v({At}b)*u(1-1e-6-v({At}d)))*u(v({At}d)-1e-6)-{Rig.FreewheelV:R}*v({At}s))"
             );
         }
     }
@@ -132,7 +132,7 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
         if (Bare)
         {
             deck.Add(
-                $"B{At}x {At}x 0 v=max({LeftV}-{SourceOhm * Rig.Motors}*(max(v({At}i),0)*(1+{Edges}*u(1-v({At}d))/max(v({At}d),0.001))+v({At}s)/max(v({At}d),0.001)),0)"
+                $"B{At}x {At}x 0 v=max({LeftV}-{SourceOhm * Rig.Motors}*(max(v({At}i),0)*(1+{Edges}*u(1-1e-6-v({At}d))/max(v({At}d),0.001))+v({At}s)/max(v({At}d),0.001)),0)"
             );
             deck.Add($"V{At}p {At}p 0 {Rig.ConstantW}");
         }
@@ -140,7 +140,7 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
         {
             deck.Add($"V{At}x {At}x 0 {LeftV}");
             deck.Add(
-                $"B{At}p {At}p 0 v={Rig.Motors}*(max(v({At}v),0)*max(v({At}i),0)+u(v({At}v))*max(v({At}i),0)*({Rig.FreewheelV}*(1-v({At}d))+{Edges}*v({At}b)*u(1-v({At}d)))+v({At}s)*v({At}b))+{Rig.ConstantW}"
+                $"B{At}p {At}p 0 v={Rig.Motors}*(max(v({At}v),0)*max(v({At}i),0)+u(v({At}v))*max(v({At}i),0)*({Rig.FreewheelV}*(1-v({At}d))+{Edges}*v({At}b)*u(1-1e-6-v({At}d)))+v({At}s)*v({At}b))+{Rig.ConstantW}"
             );
         }
 

@@ -28,10 +28,15 @@ public sealed class ControllerWarmthTests
     private static ControllerWarmth Warmth() =>
         new(
             new ThermalMemory(60, 1),
-            Walked(45 * 400),
-            double.NaN,
-            Math.Exp(-45 / 60.0),
-            Lap,
+            new(
+                [.. Lap.Select(part => (part.Seconds, false))],
+                [.. Lap.Select(part => part.Load)],
+                [.. Lap.Select(part => part.Load)],
+                [.. Lap.Select(part => part.Load)],
+                new(0.5, 0.5)
+            ),
+            _ => Warmed.Through,
+            3600,
             25,
             75
         );
@@ -44,7 +49,7 @@ public sealed class ControllerWarmthTests
     [InlineData(115)]
     [InlineData(907)]
     public void From_cold_it_ends_the_run_where_walking_through_it_leads(double runS) =>
-        Assert.Equal(Walked(runS), Warmth().LevelAtEnd(runS), 1e-9);
+        Assert.Equal(Walked(runS), Warmth().Over(runS).End, 1e-9);
 
     [Fact]
     public void A_level_of_one_is_the_span_above_the_air() =>

@@ -15,7 +15,7 @@ public sealed class CourseEdgeTests
     )
     {
         var warmth = new MotorWarmth(Parts.Motor(heat: heat), 25);
-        return new(warmth, LapWarmth.Periodic(warmth, lap), lap, runS);
+        return new(new(warmth, LapWarmth.Periodic(warmth, lap), lap, runS), runS);
     }
 
     private static MotorTemperature Driven(

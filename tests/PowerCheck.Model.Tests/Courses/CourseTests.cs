@@ -196,21 +196,21 @@ public sealed class CourseTests
     [Fact]
     public void The_controllers_level_is_where_many_stepped_laps_lead()
     {
-        var (rig, course, segments, lap) = Driven(Labelled());
-        var half = lap.At(0.5);
-        var warmth = ControllerWarmth.Over(rig, segments, lap.LapS, half);
+        var lapped = Lapped.Of(Labelled());
+        var rig = lapped.Rig;
+        var warmth = lapped.Controller();
         double level = 0,
             highest = 0;
         for (var n = 0; n < 50; n++)
         {
             highest = level;
-            foreach (var (power, segment) in half.Segments.Zip(course.Segments))
+            foreach (var (power, segment) in lapped.Lap.At(0.5).Segments.Zip(lapped.Segments))
             {
                 var load = power.MemoryW / rig.Controller.RatedHeatW;
                 level = RungeKutta.FourthOrder(
                     level,
                     0,
-                    segment.DurationS,
+                    segment.Segment.DurationS,
                     200,
                     (_, x) => (load - x) / rig.Controller.ThermalTimeConstantS
                 )[^1];
@@ -220,8 +220,8 @@ public sealed class CourseTests
 
         Assert.Equal(level, warmth.StartLevel, 1e-6);
         Assert.Equal(highest, warmth.PeakLevel, 1e-6);
-        Assert.Equal(level, warmth.LevelAtEnd(1e5 * course.LapS), 1e-6);
-        Assert.Equal(0, warmth.LevelAtEnd(0));
+        Assert.Equal(level, warmth.Over(1e5 * lapped.Lap.LapS).End, 1e-6);
+        Assert.Equal(0, warmth.Over(0).End);
     }
 
     [Fact]
@@ -250,16 +250,8 @@ public sealed class CourseTests
     [Fact]
     public void Warmer_air_takes_from_the_controllers_limit()
     {
-        ControllerWarmth At(double ambient)
-        {
-            var (rig, _, segments, lap) = Driven(
-                Labelled() with
-                {
-                    Course = new() { AmbientC = ambient },
-                }
-            );
-            return ControllerWarmth.Over(rig, segments, lap.LapS, lap.At(0.5));
-        }
+        static ControllerWarmth At(double ambient) =>
+            Lapped.Of(Labelled() with { Course = new() { AmbientC = ambient } }).Controller();
 
         Assert.Equal(1, At(25).Memory.Limit, 1e-12);
         // Rating times √((100 − 40)/(100 − 25)): loss times 0.8.

@@ -15,6 +15,14 @@ internal sealed record Lapped(
     LapLoad Lap
 )
 {
+    /// <summary>The motor lap after lap.</summary>
+    public LapWalk Walk() =>
+        new(Warmth, Periodic, [.. Segments.Select(s => (s.Drive, s.Segment.DurationS))], 0);
+
+    /// <summary>The controller's memory over it.</summary>
+    public ControllerWarmth Controller() =>
+        ControllerWarmth.Of(Rig, Segments, Walk(), Lap.At(CaseRunner.HalfCharge));
+
     public static Lapped Of(RigLabel label) => Of(label, static segment => [segment]);
 
     /// <summary>With each segment in the parts in which a check runs it.</summary>

@@ -20,7 +20,7 @@ public sealed class MotorCourseTests
             25
         );
         (Drive, double)[] lap = [(Drive.Current(currentA, 0), 30), (Drive.Rest, 20)];
-        return new(warmth, LapWarmth.Periodic(warmth, lap), lap, runS);
+        return new(new(warmth, LapWarmth.Periodic(warmth, lap), lap, runS), runS);
     }
 
     /// <summary>Temperatures after a time, in steps of at most a second.</summary>
@@ -34,7 +34,7 @@ public sealed class MotorCourseTests
         for (var t = 0.0; t < seconds && until?.Invoke(x) != true; )
         {
             var step = Math.Min(1, seconds - t);
-            var drive = course.Segments[t % 50 < 30 ? 0 : 1].Drive;
+            var drive = course.Laps.Segments[t % 50 < 30 ? 0 : 1].Drive;
             x = drive.Network(course.Warmth, x).Over(step).Apply(x);
             t += step;
         }
@@ -171,7 +171,10 @@ public sealed class MotorCourseTests
             x = warmth.After(Drive.Rest, x, Math.Clamp(left - 30, 0, 20));
         }
 
-        var end = new MotorCourse(warmth, LapWarmth.Periodic(warmth, lap), lap, runS).End;
+        var end = new MotorCourse(
+            new(warmth, LapWarmth.Periodic(warmth, lap), lap, runS),
+            runS
+        ).End;
 
         Assert.True(x.WindingC > (runS < 100 ? 30 : 45));
         Assert.Equal(x.WindingC, end.WindingC, 0.02);

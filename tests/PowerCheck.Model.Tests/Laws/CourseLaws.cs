@@ -64,7 +64,8 @@ public sealed class CourseLaws
                             ? Near("end", a.MotorWinding.CourseEndC, b.MotorWinding.CourseEndC, 0.2)
                             : ""
                     )
-                    + Near("controller", a.Controller.PeakC, b.Controller.PeakC, kelvin)
+                    // Its loads follow the warmth at the start of a lap.
+                    + Near("controller", a.Controller.PeakC, b.Controller.PeakC, 0.2)
                     + Near("pack", a.Battery.PeakC, b.Battery.PeakC, kelvin);
             }
         );

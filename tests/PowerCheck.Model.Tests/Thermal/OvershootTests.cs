@@ -69,9 +69,7 @@ public sealed class OvershootTests
         var warmth = Motor(1000);
         var lap = new[] { (Held, 30.0), (Drive.Rest, 30.0) };
         var course = new MotorCourse(
-            warmth,
-            LapWarmth.Periodic(warmth, lap),
-            lap,
+            new(warmth, LapWarmth.Periodic(warmth, lap), lap, double.PositiveInfinity),
             double.PositiveInfinity
         );
 

@@ -65,6 +65,12 @@ internal sealed class Laps
         return x;
     }
 
+    /// <summary>A stretch from given temperatures: winding and case at its end.</summary>
+    public Vector<double> Over(Stretch stretch, Vector<double> start, double seconds) =>
+        Drive(stretch, start, seconds)[^1];
+
+    public Vector<double> Cold => nodes.Cold;
+
     // Parts so short that the mean of both ends' temperatures is the mean over the part.
     private static IEnumerable<PlainSegment> Parts(PlainSegment segment)
     {

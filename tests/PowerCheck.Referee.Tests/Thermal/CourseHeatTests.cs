@@ -3,7 +3,6 @@ using PowerCheck.Circuit.Rigs;
 using PowerCheck.Circuit.Simulator;
 using PowerCheck.Circuit.Thermal;
 using PowerCheck.Model.Checks;
-using PowerCheck.Model.Thermal;
 using PowerCheck.Referee.Tests.Deviations;
 using PowerCheck.Referee.Tests.Electrical;
 using PowerCheck.Referee.Tests.Rigs;
@@ -57,15 +56,12 @@ public sealed class CourseHeatTests : IClassFixture<DeviationReport>
             Note("winding", check.MotorWinding.CourseEndC, run.At(CourseHeat.Winding, moment));
             Note("magnet", check.MotorMagnet.CourseEndC, run.At(CourseHeat.Magnet, moment));
             Note("case", check.MotorCase.CourseEndC, run.At(CourseHeat.Case, moment));
-            if (CurrentsStay(rig, check))
-            {
-                var share = run.At(CourseHeat.Controller, moment);
-                Note(
-                    "controller",
-                    check.Controller.CourseEndC,
-                    rig.Course.AmbientC + (share * (rig.Controller.MaxTemperatureC - 25))
-                );
-            }
+            var share = run.At(CourseHeat.Controller, moment);
+            Note(
+                "controller",
+                check.Controller.CourseEndC,
+                rig.Course.AmbientC + (share * (rig.Controller.MaxTemperatureC - 25))
+            );
 
             void Note(string node, double checkC, double circuitC)
             {
@@ -90,13 +86,6 @@ public sealed class CourseHeatTests : IClassFixture<DeviationReport>
             }
         }
     }
-
-    // The check's controller takes the loads of the endless lap from the first lap on: the same only where the motor's
-    // current follows neither magnet nor winding by much.
-    private static bool CurrentsStay(PlainRig rig, TemperatureReport check) =>
-        Math.Abs(rig.Motor.MagnetCoefficientPerK) * (check.MotorMagnet.PeakC - rig.Course.AmbientC)
-            < 0.004
-        && rig.Course.Segments.All(segment => segment.Kind != PlainSegmentKind.Jammed);
 
     // The circuits of a course have no ripple: none counts where switching is fast and no inductance is told.
     private static PlainRig Unrippled(PlainRig rig) =>

@@ -1,0 +1,161 @@
+using PowerCheck.Model.Thermal;
+
+namespace PowerCheck.Model.Courses;
+
+/// <summary>The motor lap after lap, from cold (M8).</summary>
+public sealed class LapWalk
+{
+    private const int MostLaps = 20_000;
+    private const double LeastS = 3600;
+
+    /// <summary>A lap that changes the motor by no more than this is the last that does [K].</summary>
+    private const double LeastK = 1e-9;
+
+    /// <summary>Laps that are driven piece by piece before the others follow from the laps around them, assumed.</summary>
+    private const int Driven = 2;
+
+    /// <summary>Distance of the laps between which the others lie [K], assumed.</summary>
+    private const double ApartK = 8;
+
+    private readonly MotorTemperature[] starts;
+
+    /// <summary>Walks from cold.</summary>
+    /// <param name="warmth">The motor in its air.</param>
+    /// <param name="lap">The lap that repeats itself.</param>
+    /// <param name="segments">Drive and duration [s] of each segment.</param>
+    /// <param name="runS">How long it is driven [s], NaN when not known: an hour is walked at least.</param>
+    public LapWalk(
+        MotorWarmth warmth,
+        LapWarmth lap,
+        IReadOnlyList<(Drive Drive, double Seconds)> segments,
+        double runS
+    )
+    {
+        (Warmth, Lap, Segments) = (warmth, lap, segments);
+        ForS = double.IsNaN(runS) ? LeastS : Math.Max(runS, LeastS);
+        LapS = segments.Sum(s => s.Seconds);
+        starts = [.. Starts()];
+    }
+
+    /// <summary>The motor in its air.</summary>
+    public MotorWarmth Warmth { get; }
+
+    /// <summary>The lap that repeats itself.</summary>
+    public LapWarmth Lap { get; }
+
+    /// <summary>Drive and duration [s] of each segment.</summary>
+    public IReadOnlyList<(Drive Drive, double Seconds)> Segments { get; }
+
+    /// <summary>How long is walked [s]: the run, an hour at least.</summary>
+    public double ForS { get; }
+
+    /// <summary>Duration of a lap [s].</summary>
+    public double LapS { get; }
+
+    /// <summary>How many lap starts are known.</summary>
+    public int Count => starts.Length;
+
+    /// <summary>Temperatures at the start of a lap; of the last one that differs from the one before, or that is walked.</summary>
+    /// <param name="number">How many laps were driven before.</param>
+    public MotorTemperature Start(double number) =>
+        starts[(int)Math.Min(number, starts.Length - 1)];
+
+    /// <summary>Temperatures after some time; infinite in runaway.</summary>
+    /// <param name="runS">How long it is driven from cold, not longer than is walked [s].</param>
+    public MotorTemperature After(double runS)
+    {
+        var laps = Math.Floor(runS / LapS);
+        var x = Start(laps);
+        if (laps < MostLaps && !PastAll(x))
+        {
+            x = Driving(x, runS - (laps * LapS));
+        }
+
+        return PastAll(x) ? MotorTemperature.At(double.PositiveInfinity) : x;
+    }
+
+    // A lap, or the rest of a run, that ends past this is runaway.
+    private static bool PastAll(MotorTemperature x) => x.WindingC > MotorWarmth.RunawayC;
+
+    private IEnumerable<MotorTemperature> Starts()
+    {
+        var laps = Math.Min(Math.Floor(ForS / LapS), MostLaps);
+        var x = Warmth.Cold;
+        LapsBetween? between = null;
+        yield return x;
+        for (var n = 0; n < laps && !PastAll(x); n++)
+        {
+            between ??= n == Driven && !Lap.Runaway ? new(this, x) : null;
+            var next = between?.Next(x) ?? Driving(x, LapS);
+            if (!(next.DistanceK(x) > LeastK))
+            {
+                yield break;
+            }
+
+            yield return x = next;
+        }
+    }
+
+    /// <summary>
+    /// Laps that change the motor slowly: each lies between two laps on the way to the one that repeats itself, whose currents
+    /// differ by little.
+    /// </summary>
+    private sealed class LapsBetween(LapWalk walk, MotorTemperature from)
+    {
+        private readonly MotorTemperature to = walk.Lap.Start;
+
+        private readonly HeatMap?[] maps = new HeatMap?[
+            2 + (int)(from.DistanceK(walk.Lap.Start) / ApartK)
+        ];
+
+        public MotorTemperature Next(MotorTemperature x)
+        {
+            var way = Sum(to) - Sum(from);
+            var last = maps.Length - 1;
+            var at = way == 0 ? last : Math.Clamp(last * (Sum(x) - Sum(from)) / way, 0, last);
+            var before = (int)Math.Min(at, last - 1);
+            var (low, high) = (Map(before).Apply(x), Map(before + 1).Apply(x));
+            return Between(low, high, at - before);
+        }
+
+        private HeatMap Map(int n) =>
+            maps[n] ??= LapWarmth.MapOf(
+                walk.Warmth,
+                walk.Segments,
+                Between(from, to, (double)n / (maps.Length - 1))
+            );
+
+        private static double Sum(MotorTemperature x) => x.WindingC + x.CaseC;
+
+        private static MotorTemperature Between(
+            MotorTemperature a,
+            MotorTemperature b,
+            double share
+        ) =>
+            new(
+                a.WindingC + (share * (b.WindingC - a.WindingC)),
+                a.CaseC + (share * (b.CaseC - a.CaseC))
+            );
+    }
+
+    // The first seconds of a lap; what is far beyond all limits is left there.
+    private MotorTemperature Driving(MotorTemperature start, double forS)
+    {
+        var x = start;
+        var runS = forS;
+        foreach (var (drive, seconds) in Segments)
+        {
+            var left = Math.Min(runS, seconds);
+            while (left > 0 && !(x.WindingC > MotorWarmth.FarBeyondC))
+            {
+                var piece = Piece.Next(Warmth, drive, x, left);
+                x = piece.Apply(x);
+                left -= piece.Seconds;
+            }
+
+            runS -= seconds;
+        }
+
+        return x;
+    }
+}
