@@ -3,11 +3,11 @@ namespace PowerCheck.Mutation;
 /// <summary>Reads which changes are explained: a heading a file, below it a line a change with its reason.</summary>
 internal static class Explained
 {
-    /// <summary>The names of the changes that are explained with a reason.</summary>
+    /// <summary>The names of the changes that are explained with a reason: a line excuses one change.</summary>
     /// <param name="document">The document's text.</param>
-    public static IReadOnlySet<string> Of(string document)
+    public static IReadOnlyList<string> Of(string document)
     {
-        var names = new HashSet<string>(StringComparer.Ordinal);
+        var names = new List<string>();
         var file = "";
         foreach (var line in document.Split('\n'))
         {
