@@ -46,6 +46,10 @@ public sealed record PrintedUnit(string Symbol, double Size, double Zero = 0)
                 new("mm²", 1e-6),
                 // A circle of a thousandth of an inch.
                 new("cmil", Math.PI / 4 * Inch * Inch * 1e-6),
+                new("mm²/s", 1e-6),
+                new("kPa", 1e3),
+                new("mA", 1e-3),
+                new("rad", 1),
                 new("%", 0.01),
                 new("%/K", 0.01),
                 new("W/(m²·K)", 1),
