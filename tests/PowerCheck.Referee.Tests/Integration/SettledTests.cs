@@ -82,8 +82,9 @@ public sealed class SettledTests : IClassFixture<DeviationReport>
     {
         var own = seconds == 0 ? rig.Plain.AmbientC : FromCold(rig, name, LookedAtS);
         var agrees =
-            seconds == 0 ? own >= limitC
-            : double.IsPositiveInfinity(seconds) && own <= limitC + NearlyK;
+            seconds == 0
+                ? own >= limitC
+                : double.IsPositiveInfinity(seconds) && own <= limitC + NearlyK;
         return agrees
             ? ""
             : $"rig {rig.Plain.Rig.Number}, {name}: {own:R} °C, limit {limitC}, check {seconds} s\n";
