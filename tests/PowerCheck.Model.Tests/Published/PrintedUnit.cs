@@ -1,13 +1,12 @@
-using PowerCheck.Model.Units;
-
 namespace PowerCheck.Model.Tests.Published;
 
-/// <summary>A unit that a document prints: the model's where it has that unit, else one of the few below.</summary>
+/// <summary>A unit that a document prints, its size written out: nothing here comes from the model.</summary>
 public sealed record PrintedUnit(string Symbol, double Size, double Zero = 0)
 {
     private const double Inch = 0.0254;
     private const double Foot = 12 * Inch;
-    private const double Krpm = 1000 * Math.Tau / 60;
+    private const double Rpm = Math.Tau / 60;
+    private const double Krpm = 1000 * Rpm;
 
     // Ounce-force (avoirdupois pound of 0.45359237 kg) times inch.
     private const double OunceInch = 0.45359237 / 16 * 9.80665 * Inch;
@@ -15,7 +14,30 @@ public sealed record PrintedUnit(string Symbol, double Size, double Zero = 0)
     private static readonly Dictionary<string, PrintedUnit> All = (
         (PrintedUnit[])
             [
-                .. Model(),
+                new("", 1),
+                new("A", 1),
+                new("V", 1),
+                new("W", 1),
+                new("Wh", 3600),
+                new("mΩ", 1e-3),
+                new("µH", 1e-6),
+                new("rpm/V", Rpm),
+                new("rpm", Rpm),
+                new("s", 1),
+                new("min", 60),
+                new("h", 3600),
+                new("ns", 1e-9),
+                new("°C", 1),
+                new("K", 1),
+                new("1/K", 1),
+                new("K/W", 1),
+                new("J/K", 1),
+                new("g", 1e-3),
+                new("kg", 1),
+                new("mm", 1e-3),
+                new("°", Math.PI / 180),
+                new("N·m", 1),
+                new("AWG", 1),
                 new("Ω", 1),
                 new("Ω/ft", 1 / Foot),
                 new("Ω/kft", 1e-3 / Foot),
@@ -31,7 +53,7 @@ public sealed record PrintedUnit(string Symbol, double Size, double Zero = 0)
                 new("oz-in", OunceInch),
                 new("mN·m", 1e-3),
                 new("N", 1),
-                new("rpm/(mN·m)", Math.Tau / 60 / 1e-3),
+                new("rpm/(mN·m)", Rpm / 1e-3),
                 new("rad/s", 1),
                 new("g·cm²", 1e-7),
                 new("ms", 1e-3),
@@ -46,6 +68,10 @@ public sealed record PrintedUnit(string Symbol, double Size, double Zero = 0)
                 new("mm²", 1e-6),
                 // A circle of a thousandth of an inch.
                 new("cmil", Math.PI / 4 * Inch * Inch * 1e-6),
+                new("mm²/s", 1e-6),
+                new("kPa", 1e3),
+                new("mA", 1e-3),
+                new("rad", 1),
                 new("%", 0.01),
                 new("%/K", 0.01),
                 new("W/(m²·K)", 1),
@@ -63,33 +89,4 @@ public sealed record PrintedUnit(string Symbol, double Size, double Zero = 0)
     public double ToSi(double figure) => (figure - Zero) * Size;
 
     public double FromSi(double si) => (si / Size) + Zero;
-
-    private static IEnumerable<PrintedUnit> Model() =>
-        new[]
-        {
-            Unit.One,
-            Unit.Ampere,
-            Unit.Volt,
-            Unit.Watt,
-            Unit.WattHour,
-            Unit.Milliohm,
-            Unit.Microhenry,
-            Unit.RpmPerVolt,
-            Unit.Rpm,
-            Unit.Second,
-            Unit.Minute,
-            Unit.Hour,
-            Unit.Nanosecond,
-            Unit.Celsius,
-            Unit.Kelvin,
-            Unit.PerKelvin,
-            Unit.KelvinPerWatt,
-            Unit.JoulePerKelvin,
-            Unit.Gram,
-            Unit.Kilogram,
-            Unit.Millimetre,
-            Unit.Degree,
-            Unit.NewtonMetre,
-            Unit.Awg,
-        }.Select(unit => new PrintedUnit(unit.Symbol, unit.Si));
 }

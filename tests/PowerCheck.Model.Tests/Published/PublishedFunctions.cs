@@ -17,6 +17,7 @@ internal static class PublishedFunctions
             LeadRows.All,
             RoadRows.All,
             DefaultRows.All,
+            UncertaintyRows.All,
         }
             .SelectMany(rows => rows)
             .ToDictionary(row => row.Key, row => row.Value, StringComparer.Ordinal);

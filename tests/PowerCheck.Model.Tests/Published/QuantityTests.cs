@@ -1,3 +1,5 @@
+using PowerCheck.Model.Units;
+
 namespace PowerCheck.Model.Tests.Published;
 
 /// <summary>Printed figures are read right.</summary>
@@ -16,6 +18,11 @@ public sealed class QuantityTests
     [InlineData("0.231 rpm/(mN·m)", 24.1903)]
     [InlineData("-0.12 %/K", -0.0012)]
     [InlineData("0.5", 0.5)]
+    [InlineData("2 Wh", 7200)]
+    [InlineData("45 °", 0.785398)]
+    [InlineData("10000 rpm", 1047.1976)]
+    [InlineData("30 µH", 3e-5)]
+    [InlineData("50 ns", 5e-8)]
     public void A_printed_figure_is_brought_to_SI(string text, double si)
     {
         var quantity = new Quantity(text);
@@ -30,6 +37,42 @@ public sealed class QuantityTests
     [InlineData("0.9", 0.1)]
     public void Its_last_digit_counts(string text, double digit) =>
         Assert.Equal(digit, new Quantity(text).LastDigit, 1e-9 * digit);
+
+    [Fact]
+    public void The_units_of_the_model_are_as_large_as_those_written_out()
+    {
+        Unit[] units =
+        [
+            Unit.One,
+            Unit.Ampere,
+            Unit.Volt,
+            Unit.Watt,
+            Unit.WattHour,
+            Unit.Milliohm,
+            Unit.Microhenry,
+            Unit.RpmPerVolt,
+            Unit.Rpm,
+            Unit.Second,
+            Unit.Minute,
+            Unit.Hour,
+            Unit.Nanosecond,
+            Unit.Celsius,
+            Unit.Kelvin,
+            Unit.PerKelvin,
+            Unit.KelvinPerWatt,
+            Unit.JoulePerKelvin,
+            Unit.Gram,
+            Unit.Kilogram,
+            Unit.Millimetre,
+            Unit.Degree,
+            Unit.NewtonMetre,
+            Unit.Awg,
+        ];
+        Assert.All(
+            units,
+            unit => Assert.Equal(PrintedUnit.Of(unit.Symbol).Size, unit.Si, 1e-12 * unit.Si)
+        );
+    }
 
     [Fact]
     public void A_unit_that_is_not_known_is_refused() =>

@@ -59,3 +59,9 @@ public sealed class PublishedSurfaceTests : PublishedTopic<PublishedSurfaceTests
 {
     public static string File => "surfaces";
 }
+
+/// <summary>Propagation of uncertainty and the probability of being past a limit.</summary>
+public sealed class PublishedUncertaintyTests : PublishedTopic<PublishedUncertaintyTests>, ITopic
+{
+    public static string File => "uncertainty";
+}

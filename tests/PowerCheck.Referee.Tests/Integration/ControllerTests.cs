@@ -55,8 +55,7 @@ public sealed class ControllerTests : IClassFixture<DeviationReport>
         var standing = stretch.Standing && !rig.Plain.Rig.Motor.Brushed;
         var supply = controller.ReceiverSupply;
         var linear = supply.Linear
-            ? Math.Max(0, flow.BusV - supply.VoltageV)
-                * rig.Plain.Complete.ReceiverSupply.MeanOutputA
+            ? Math.Max(0, flow.BusV - supply.VoltageV) * rig.Plain.ReceiverA
             : 0;
         return ((standing ? switches / (share * share) : switches) + linear)
             / (controller.ContinuousCurrentA * controller.ContinuousCurrentA * hot);

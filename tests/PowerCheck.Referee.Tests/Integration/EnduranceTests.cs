@@ -50,7 +50,7 @@ public sealed class EnduranceTests : IClassFixture<DeviationReport>
         foreach (var rig in Integrated.All.Where(rig => !rig.Laps.Runaway))
         {
             var pack = rig.Plain.Rig.Battery;
-            var ohm = rig.Plain.Complete.Battery.LastingResistanceOhm;
+            var ohm = rig.Plain.PackOhm;
             var rms = rig.Emptied.RmsBatteryA;
             var run = Math.Min(rig.Plain.Rig.Course.WantedMinutes * 60, rig.Emptied.Seconds);
             // 1000 J/(kg·K) is a joule a gram.

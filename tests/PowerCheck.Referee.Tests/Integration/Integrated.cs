@@ -28,10 +28,10 @@ internal sealed class Integrated
     [.. Enumerable.Range(0, 160).Where(n => RandomPlainRig.Of(n).Controller.PwmFrequencyKhz >= 4)];
 
     private static readonly Lazy<IReadOnlyList<Integrated>> Every = new(() =>
-        [.. Numbers.AsParallel().AsOrdered().Select(Of).Where(rig => !rig.Laps.Starved)]
+        [.. Numbers.AsParallel().AsOrdered().Select(Of)]
     );
 
-    /// <summary>All rigs that have an operating point in every segment.</summary>
+    /// <summary>All rigs.</summary>
     public static IReadOnlyList<Integrated> All => Every.Value;
 
     public Plain Plain { get; }

@@ -5,6 +5,13 @@ namespace PowerCheck.Referee.Tests.Integration;
 /// <summary>The lap that repeats itself and the end of a run, against stepping through every lap from cold (M6, M8).</summary>
 public sealed class LapTests : IClassFixture<DeviationReport>
 {
+    // None is left out of the comparisons.
+    [Fact]
+    public void Every_rig_has_an_operating_point_in_every_segment() =>
+        Assert.Empty(
+            Integrated.All.Where(rig => rig.Laps.Starved).Select(rig => rig.Plain.Rig.Number)
+        );
+
     [Fact]
     public void The_lap_that_repeats_itself_is_where_lap_after_lap_leads()
     {

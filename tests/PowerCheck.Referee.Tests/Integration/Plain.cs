@@ -1,37 +1,41 @@
+using PowerCheck.Circuit.Electrical;
 using PowerCheck.Circuit.Rigs;
-using PowerCheck.Model.Drivetrain;
-using PowerCheck.Model.Rigs;
+using PowerCheck.Model.Batteries;
 using PowerCheck.Referee.Tests.Rigs;
 
 namespace PowerCheck.Referee.Tests.Integration;
 
 /// <summary>
-/// The figures of a rig that the integrations start from: what its maker prints, and single figures that completing it
-/// works out. Nothing here knows how the check computes.
+/// The figures of a rig that the integrations start from: what its maker prints, and what the circuit project's arithmetic of
+/// labels makes of leads, pack, other loads and no-load points. One thing is the model's own: the curve of a cell's
+/// open-circuit voltage over its charge, which published rows hold at the points of its tables. Nothing else here knows how
+/// the check computes.
 /// </summary>
 internal sealed class Plain
 {
     public const double Alpha = 0.00393;
     private const double Gravity = 9.80665;
 
-    public Plain(PlainRig rig)
-        : this(rig, RigCompletion.Of(PlainLabel.Of(rig)).Rig) { }
+    private readonly RigPhysics physics;
+    private readonly Chemistry chemistry;
 
-    private Plain(PlainRig rig, Rig complete)
+    public Plain(PlainRig rig)
     {
+        physics = new(rig);
+        chemistry = PlainBatteryLabel.Of(rig.Battery).Chemistry!.Value;
         Rig = rig;
-        Complete = complete;
         Kt20 = 30 / (Math.PI * rig.Motor.KvRpmPerVolt);
         R20 =
             rig.Motor.ResistanceMilliohm
             / 1000
             / (1 + (Alpha * (rig.Motor.ResistanceTemperatureC - 20)));
-        StandstillA = complete.Motor.NoLoad.StandstillA;
-        FrictionSlope = complete.Motor.NoLoad.SlopeAPerRadPerS;
-        LoopOhm = (rig.Controller.OnResistanceMilliohm / 1000) + complete.Leads.MotorOhm;
-        SourceOhm = complete.Battery.LastingResistanceOhm + complete.Leads.BatteryOhm;
-        AuxiliaryA = complete.Auxiliary.CurrentA;
-        AuxiliaryW = complete.Auxiliary.PowerW;
+        (StandstillA, FrictionSlope) = physics.NoLoad;
+        LoopOhm = physics.SwitchesOhm + physics.MotorLeadsOhm;
+        PackOhm = physics.CellsOhm(lasting: true) + physics.ConnectorOhm;
+        SourceOhm = physics.SourceOhm(lasting: true);
+        AuxiliaryA = physics.ConstantA;
+        AuxiliaryW = physics.ConstantW;
+        ReceiverA = physics.ReceiverA;
         FreewheelV = rig.Controller.DiodeFreewheel ? 0.8 : 0;
         EdgeShare = rig.Controller.EdgeTimeNs * 1e-9 * rig.Controller.PwmFrequencyKhz * 1000 / 2;
         var v = rig.Vehicle;
@@ -42,8 +46,6 @@ internal sealed class Plain
     }
 
     public PlainRig Rig { get; }
-
-    public Rig Complete { get; }
 
     public double Kt20 { get; }
 
@@ -56,11 +58,18 @@ internal sealed class Plain
     /// <summary>Switches, cold, and motor leads.</summary>
     public double LoopOhm { get; }
 
+    /// <summary>The pack under lasting load, with its connector.</summary>
+    public double PackOhm { get; }
+
+    /// <summary>Pack and battery leads.</summary>
     public double SourceOhm { get; }
 
     public double AuxiliaryA { get; }
 
     public double AuxiliaryW { get; }
+
+    /// <summary>Mean current that the receiver supply gives.</summary>
+    public double ReceiverA { get; }
 
     public double FreewheelV { get; }
 
@@ -80,7 +89,8 @@ internal sealed class Plain
 
     public bool Ripples => Rig.Motor.InductanceMicrohenry is not null;
 
-    public double OpenCircuitV(double charge) => Complete.Battery.OpenCircuitV(charge);
+    public double OpenCircuitV(double charge) =>
+        physics.OpenV(OpenCircuit.CellV(chemistry, charge));
 
     public double Ohm(double windingC) => R20 * (1 + (Alpha * (windingC - 20)));
 
