@@ -34,3 +34,16 @@ public sealed class FlagAttribute(bool example) : Attribute
     /// <summary>An example.</summary>
     public bool Example { get; } = example;
 }
+
+/// <summary>An object whose members are paths of the request, and how many it may have.</summary>
+/// <param name="maximum">Most members allowed.</param>
+/// <param name="plain">Which figure of the objects within a bare number stands for.</param>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class MapAttribute(int maximum, string plain) : Attribute
+{
+    /// <summary>Most members allowed.</summary>
+    public int Maximum { get; } = maximum;
+
+    /// <summary>Which figure of the objects within a bare number stands for.</summary>
+    public string Plain { get; } = plain;
+}

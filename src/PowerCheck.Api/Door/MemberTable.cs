@@ -41,6 +41,13 @@ internal static class MemberTable
             return new TextMember(property, text);
         }
 
+        if (property.GetCustomAttribute<MapAttribute>() is { } map)
+        {
+            var item = property.PropertyType.GetGenericArguments()[1];
+            return (Member)
+                Activator.CreateInstance(typeof(MapMember<>).MakeGenericType(item), property, map)!;
+        }
+
         return property.GetCustomAttribute<FlagAttribute>() is not null
             ? new FlagMember(property)
             : new PartMember(property);

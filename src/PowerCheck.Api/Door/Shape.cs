@@ -108,7 +108,8 @@ internal sealed class Shape
         walk.Path.Leave();
     }
 
-    private static void NoteDoubled(ref Walk walk)
+    /// <summary>Notes that the member in hand was met before, and passes over it.</summary>
+    public static void NoteDoubled(ref Walk walk)
     {
         var path = walk.Path.ToString();
         walk.Skip();

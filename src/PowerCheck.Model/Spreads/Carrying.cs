@@ -6,10 +6,10 @@ namespace PowerCheck.Model.Spreads;
 /// <param name="Used">By which method.</param>
 /// <param name="Rigs">How many times the quantities were computed.</param>
 /// <param name="Odds">The odds of each limit.</param>
-internal sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> Odds)
+public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> Odds)
 {
     /// <summary>Joint draws against which the response to each input alone is tried, assumed.</summary>
-    private const int Tried = 64;
+    private const int Tried = 192;
 
     /// <summary>Draws of one round of Monte Carlo, assumed.</summary>
     private const int Round = 256;

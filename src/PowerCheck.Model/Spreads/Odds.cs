@@ -5,4 +5,4 @@ namespace PowerCheck.Model.Spreads;
 /// <param name="Low">Lower end of the scaled estimate's 95 % interval; NaN where it has none.</param>
 /// <param name="High">Upper end of the scaled estimate's 95 % interval; NaN where it has none.</param>
 /// <param name="Variances">The variance that each input brings to the distance to the limit.</param>
-internal sealed record Odds(double Exceedance, double Low, double High, double[] Variances);
+public sealed record Odds(double Exceedance, double Low, double High, double[] Variances);

@@ -8,7 +8,7 @@ namespace PowerCheck.Model.Spreads;
 /// How far every limit of a rig is reached, as quantities over the deviates of its inputs: of each tracked finding the
 /// distance past its limit, 0 at it, and its estimate.
 /// </summary>
-internal sealed class Reaches
+public sealed class Reaches
 {
     // Far beyond a limit, or far under it, nothing changes any more: a runaway counts like five times the limit
     // (assumed).
@@ -22,6 +22,10 @@ internal sealed class Reaches
     private readonly IReadOnlyList<Input> inputs;
     private readonly Finding[] tracked;
 
+    /// <summary>The limits of a rig.</summary>
+    /// <param name="filled">The rig with what was assumed in its place.</param>
+    /// <param name="inputs">The figures that may be off.</param>
+    /// <param name="findings">What was found of it.</param>
     public Reaches(RigLabel filled, IReadOnlyList<Input> inputs, IReadOnlyList<Finding> findings)
     {
         this.filled = filled;
@@ -30,12 +34,15 @@ internal sealed class Reaches
     }
 
     /// <summary>Whether a probability can be told of a finding.</summary>
+    /// <param name="finding">The finding.</param>
     public static bool IsTracked(Finding finding) =>
         finding.Kind.Judged && !double.IsNaN(finding.Reach) && finding.Outcome != Outcome.Unknown;
 
+    /// <summary>The findings of which a probability can be told.</summary>
     public IReadOnlyList<Finding> Tracked => tracked;
 
-    /// <summary>Logarithm of reach and estimate of each tracked finding, one after the other.</summary>
+    /// <summary>Distance past the limit and scaled estimate of each tracked finding, one after the other.</summary>
+    /// <param name="deviates">A standard normal deviate an input.</param>
     public double[] At(double[] deviates)
     {
         var label = filled;
@@ -61,10 +68,14 @@ internal sealed class Reaches
     }
 
     /// <summary>An estimate on the scale on which it is spread: its logarithm, but for temperatures.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="estimate">The estimate, SI.</param>
     public static double Scaled(Finding finding, double estimate) =>
         IsRatio(finding) ? Math.Log(Math.Max(1e-12, estimate)) : estimate;
 
-    /// <summary>An estimate from the scale on which it is spread.</summary>
+    /// <summary>An estimate from the scale on which it is spread, SI.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="scaled">The scaled estimate.</param>
     public static double Unscaled(Finding finding, double scaled) =>
         IsRatio(finding) ? Math.Exp(scaled) : scaled;
 

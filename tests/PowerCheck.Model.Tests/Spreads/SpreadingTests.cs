@@ -144,26 +144,4 @@ public sealed class SpreadingTests
             ),
         };
     }
-
-    [Theory]
-    [InlineData(0.9, true, false, Outcome.Fails, false)]
-    [InlineData(0.8, true, false, Outcome.Fails, false)]
-    [InlineData(0.79, true, false, Outcome.Doubtful, false)]
-    [InlineData(0.2, false, false, Outcome.Doubtful, false)]
-    [InlineData(0.19, false, false, Outcome.Holds, true)]
-    [InlineData(0.05, false, false, Outcome.Holds, true)]
-    [InlineData(0.049, false, false, Outcome.Holds, false)]
-    [InlineData(0.01, true, false, Outcome.Doubtful, false)]
-    [InlineData(0.01, false, true, Outcome.Doubtful, false)]
-    public void The_outcome_follows_from_the_probability(
-        double exceedance,
-        bool past,
-        bool inDoubt,
-        Outcome outcome,
-        bool caution
-    ) =>
-        Assert.Equal(
-            (outcome, caution),
-            Thresholds.Outcome(exceedance, past, Outcome.Fails, inDoubt, false)
-        );
 }

@@ -35,4 +35,8 @@ public sealed class ToleranceAnswer
 
     /// <summary>How far off it may be, 95 %.</summary>
     public required SpreadAnswer Spread { get; init; }
+
+    /// <summary>Who says so: the caller, or what is usual of such a label.</summary>
+    [Text(20, "label")]
+    public required string Basis { get; init; }
 }

@@ -8,6 +8,10 @@ internal static class RigMapper
 {
     /// <summary>The label of a rig.</summary>
     public static RigLabel Map(CheckRequest request) =>
+        ToleranceMapper.Map(Untold(request), request.Tolerances);
+
+    /// <summary>The label of a rig without what the caller says of how far off its figures may be.</summary>
+    public static RigLabel Untold(CheckRequest request) =>
         new()
         {
             Motor = MotorMapper.Map(request.Motor ?? new()),

@@ -1,3 +1,4 @@
+using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Door;
 
@@ -16,5 +17,9 @@ internal static class CheckRules
         VehicleRules.Apply(request.Vehicle, root.In("vehicle"));
         CourseRules.Apply(request.Course, root.In("course"));
         AccessoryRules.Apply(request.Accessories ?? [], root);
+        if (faults.None)
+        {
+            ToleranceRules.Apply(request.Tolerances, RigMapper.Untold(request), faults);
+        }
     }
 }

@@ -15,6 +15,7 @@ internal static class ToleranceWriter
             Value = Shown.Figure(input.Value, input.Figure.Unit)!.Value,
             Unit = Shown.Symbol(input.Figure.Unit),
             Spread = Spread(input.Spread, input.Value, input.Figure.Unit)!,
+            Basis = Words.Of(input.Basis),
         };
 
     /// <summary>A spread; null for none.</summary>
