@@ -66,6 +66,11 @@ internal static class MemberSchema
             member.MaxLength = text.Maximum;
             member.Examples = [JsonValue.Create(text.Example)];
         }
+        else if (property.GetCustomAttribute<MapAttribute>() is { } map)
+        {
+            member.MaxProperties = map.Maximum;
+            member.Examples = [new JsonObject { [map.Example] = 0.1 }];
+        }
         else if (property.GetCustomAttribute<FlagAttribute>() is { } flag)
         {
             member.Examples = [JsonValue.Create(flag.Example)];

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Reflection;
 using System.Text.Json;
 using Microsoft.AspNetCore.OpenApi;
@@ -42,6 +43,13 @@ internal sealed class SchemaFigures : IOpenApiDocumentTransformer
             {
                 schema.Properties[member] = MemberSchema.Of(value, property);
             }
+        }
+
+        if (PlainAttribute.Of(type)?.GetCustomAttribute<FigureAttribute>() is { } plain)
+        {
+            schema.Type |= JsonSchemaType.Number;
+            schema.Minimum = plain.Minimum.ToString("R", CultureInfo.InvariantCulture);
+            schema.Maximum = plain.Maximum.ToString("R", CultureInfo.InvariantCulture);
         }
 
         if (string.Equals(type.Namespace, Requests, StringComparison.Ordinal))

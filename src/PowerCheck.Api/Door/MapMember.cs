@@ -11,7 +11,7 @@ internal sealed class MapMember<T>(PropertyInfo property, MapAttribute map) : Me
     private readonly Action<object, IReadOnlyDictionary<string, T>?> set =
         Setter.Of<IReadOnlyDictionary<string, T>?>(property);
     private readonly Lazy<Shape> shape = new(() => MemberTable.Of(typeof(T)));
-    private readonly PropertyInfo plain = typeof(T).GetProperty(map.Plain)!;
+    private readonly PropertyInfo plain = PlainAttribute.Of(typeof(T))!;
 
     public override string Wanted => $"an object of at most {map.Maximum} members";
 

@@ -1,3 +1,5 @@
+using System.Reflection;
+
 namespace PowerCheck.Api.Door;
 
 /// <summary>A member that must be given.</summary>
@@ -37,13 +39,29 @@ public sealed class FlagAttribute(bool example) : Attribute
 
 /// <summary>An object whose members are paths of the request, and how many it may have.</summary>
 /// <param name="maximum">Most members allowed.</param>
-/// <param name="plain">Which figure of the objects within a bare number stands for.</param>
+/// <param name="example">An example of a path.</param>
 [AttributeUsage(AttributeTargets.Property)]
-public sealed class MapAttribute(int maximum, string plain) : Attribute
+public sealed class MapAttribute(int maximum, string example) : Attribute
 {
     /// <summary>Most members allowed.</summary>
     public int Maximum { get; } = maximum;
 
-    /// <summary>Which figure of the objects within a bare number stands for.</summary>
-    public string Plain { get; } = plain;
+    /// <summary>An example of a path.</summary>
+    public string Example { get; } = example;
+}
+
+/// <summary>An object for which a bare number may stand.</summary>
+/// <param name="figure">The figure that the number is.</param>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class PlainAttribute(string figure) : Attribute
+{
+    /// <summary>The figure that the number is.</summary>
+    public string Figure { get; } = figure;
+
+    /// <summary>The figure of a type for which a bare number may stand; null when none may.</summary>
+    /// <param name="type">The type.</param>
+    public static PropertyInfo? Of(Type type) =>
+        type.GetCustomAttribute<PlainAttribute>() is { } plain
+            ? type.GetProperty(plain.Figure)
+            : null;
 }

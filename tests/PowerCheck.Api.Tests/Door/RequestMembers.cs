@@ -32,7 +32,9 @@ internal static class RequestMembers
     }
 
     private static IEnumerable<RequestMember> Of(Type type, string prefix) =>
-        type.GetProperties().SelectMany(property => Of(property, prefix));
+        type.GetProperties()
+            .Where(property => property.GetCustomAttribute<MapAttribute>() is null)
+            .SelectMany(property => Of(property, prefix));
 
     private static IEnumerable<RequestMember> Of(PropertyInfo property, string prefix)
     {

@@ -39,6 +39,6 @@ public sealed class CheckRequest
     /// How far off figures may be, 95 %, by path: a number is a share of the value either side, an object says it otherwise.
     /// What is not named here is taken to be as far off as its label or default usually is.
     /// </summary>
-    [Map(200, nameof(ToleranceRequest.Relative))]
+    [Map(200, "motor.resistanceMilliohm")]
     public IReadOnlyDictionary<string, ToleranceRequest>? Tolerances { get; set; }
 }

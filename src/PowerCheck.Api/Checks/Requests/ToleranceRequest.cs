@@ -3,7 +3,10 @@ using PowerCheck.Model.Units;
 
 namespace PowerCheck.Api.Checks.Requests;
 
-/// <summary>How far off a figure may be, 95 %: relative, factor, absolute, or low and high.</summary>
+/// <summary>
+/// How far off a figure may be, 95 %: relative, factor, absolute, or low and high. A bare number is relative.
+/// </summary>
+[Plain(nameof(Relative))]
 public sealed class ToleranceRequest
 {
     /// <summary>Share of the value either side; 0 where it is exact.</summary>

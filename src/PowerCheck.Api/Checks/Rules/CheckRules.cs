@@ -17,6 +17,7 @@ internal static class CheckRules
         VehicleRules.Apply(request.Vehicle, root.In("vehicle"));
         CourseRules.Apply(request.Course, root.In("course"));
         AccessoryRules.Apply(request.Accessories ?? [], root);
+        ToleranceRules.Apply(request.Tolerances, faults);
         if (faults.None)
         {
             ToleranceRules.Apply(request.Tolerances, RigMapper.Untold(request), faults);

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Door;
@@ -10,7 +11,30 @@ internal static class ToleranceRules
 {
     private const string Member = "tolerances";
 
-    /// <summary>Notes every rule that the tolerances break; the rest of the request must be right.</summary>
+    /// <summary>Notes tolerances that say more than one thing, or nothing.</summary>
+    public static void Apply(
+        IReadOnlyDictionary<string, ToleranceRequest>? tolerances,
+        Faults faults
+    )
+    {
+        foreach (
+            var (path, tolerance) in tolerances ?? FrozenDictionary<string, ToleranceRequest>.Empty
+        )
+        {
+            var at = $"{Member}.{path}";
+            if (!OneWay(tolerance) && !faults.Touch(at))
+            {
+                faults.Add(
+                    Conflict(
+                        at,
+                        $"{at} must be said in one way: relative, factor, absolute, or low and high together."
+                    )
+                );
+            }
+        }
+    }
+
+    /// <summary>Notes tolerances of what the rig has not; the request must be right but for that.</summary>
     public static void Apply(
         IReadOnlyDictionary<string, ToleranceRequest>? tolerances,
         RigLabel label,
@@ -38,15 +62,6 @@ internal static class ToleranceRules
                         at,
                         $"{at} says nothing without {path}, which is neither given nor assumed. Give {path} too, or leave this out.",
                         path
-                    )
-                );
-            }
-            else if (!OneWay(tolerance))
-            {
-                faults.Add(
-                    Conflict(
-                        at,
-                        $"{at} must be said in one way: relative, factor, absolute, or low and high together."
                     )
                 );
             }
