@@ -146,19 +146,6 @@ public sealed class PropagationTests
     ) => Assert.Equal(expected, new Sample([3, 1, 4, 2]).Quantile(probability), 1e-12);
 
     [Fact]
-    public void A_sample_counts_what_is_above_a_limit()
-    {
-        var sample = new Sample([3, 1, 4, 2]);
-
-        Assert.Equal(
-            (0.5, 0.25, 0),
-            (sample.Exceedance(2), sample.Exceedance(3), sample.Exceedance(4))
-        );
-        // √(5/3)
-        Assert.Equal(Math.Sqrt(5.0 / 3), sample.StandardUncertainty, 1e-12);
-    }
-
-    [Fact]
     public void A_Latin_square_has_one_deviate_in_each_equally_likely_slice()
     {
         var draws = LatinSquare.Deviates(3, 50, 7);

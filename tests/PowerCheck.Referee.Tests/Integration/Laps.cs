@@ -10,6 +10,7 @@ internal sealed class Laps
     public const double RunawayC = 400;
     private const int MostLaps = 20_000;
     private const double LongestPartS = 6;
+    private const double LongestJammedPartS = 1;
 
     private readonly Plain plain;
     private readonly Nodes nodes;
@@ -74,7 +75,9 @@ internal sealed class Laps
     // Parts so short that the mean of both ends' temperatures is the mean over the part.
     private static IEnumerable<PlainSegment> Parts(PlainSegment segment)
     {
-        var count = (int)Math.Ceiling(segment.Seconds / LongestPartS);
+        var longest =
+            segment.Kind == PlainSegmentKind.Jammed ? LongestJammedPartS : LongestPartS;
+        var count = (int)Math.Ceiling(segment.Seconds / longest);
         return Enumerable.Repeat(segment with { Seconds = segment.Seconds / count }, count);
     }
 
