@@ -11,6 +11,9 @@ internal static partial class Complaint
     public static string? In(string output) =>
         output.Split('\n').Select(line => line.Trim()).FirstOrDefault(line => Trouble(line));
 
+    // Whether a complaint is of a search for a solution that found none, and not of the deck.
+    public static bool OfSearch(string complaint) => Unsolved().IsMatch(complaint);
+
     // A search for the operating point that starts again by another way is not yet a failure: where the last way fails
     // too, the simulator says so in a line of its own ('Error', 'aborted').
     private static bool Trouble(string line) =>
@@ -29,6 +32,13 @@ internal static partial class Complaint
         1000
     )]
     private static partial Regex Final();
+
+    [GeneratedRegex(
+        "no convergence|time ?step too small",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        1000
+    )]
+    private static partial Regex Unsolved();
 
     [GeneratedRegex(
         "gmin (increment|step)|source stepping|iterations? limit",

@@ -9,4 +9,7 @@ public sealed class SimulatorException(string reason, string deck, string output
 {
     /// <summary>What went wrong, in one line.</summary>
     public string Reason { get; } = reason;
+
+    /// <summary>Whether the deck was understood, and no solution of it was found.</summary>
+    public bool Unsolved => Complaint.OfSearch(Reason);
 }

@@ -128,8 +128,15 @@ public sealed class CourseHeat(RigPhysics rig)
             return;
         }
 
-        drive.Shorted(deck, torque);
-        var speed = ((torque / rig.TorqueNmPerA * rig.LoopOhm) + rig.BrushV) / rig.TorqueNmPerA;
+        // The friction that grows with speed helps: with kt·ω = i·R + v_b the torque is kt·i + kt·s·ω. Where it holds the
+        // rig under the speed at which the brushes let a current through, it does so alone.
+        var constant = rig.TorqueNmPerA;
+        var brakeA = (torque - (perRadPerS * rig.BrushV)) / (constant + (perRadPerS * rig.LoopOhm));
+        drive.Shorted(deck, constant * Math.Max(0, brakeA));
+        var speed =
+            brakeA > 0
+                ? ((brakeA * rig.LoopOhm) + rig.BrushV) / constant
+                : torque / (constant * perRadPerS);
         Heat(drive, 1, 1, rig.TorqueNmPerA * (restA + (perRadPerS * speed)) * speed);
     }
 

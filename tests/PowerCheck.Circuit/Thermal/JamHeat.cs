@@ -12,6 +12,10 @@ namespace PowerCheck.Circuit.Thermal;
 public sealed record JamHeat(RigPhysics Rig, CasePoint Cold)
 {
     private const double CopperAloneS = 2;
+
+    // On the way from the open circuit a locked motor draws many times what it does then.
+    private const double BusDelayS = 2e-5;
+
     private const string Winding = "v(tw)";
 
     private bool Limited =>
@@ -49,7 +53,10 @@ public sealed record JamHeat(RigPhysics Rig, CasePoint Cold)
     // The brushes' drop heats the rotor once the whole of it counts.
     private Waveforms Run(Deck deck, double stopS, bool whole)
     {
-        var drive = new WarmDrive("j", Rig, false, Rig.OpenV(Rig.Rig.Battery.Cell.FullV));
+        var drive = new WarmDrive("j", Rig, false, Rig.OpenV(Rig.Rig.Battery.Cell.FullV))
+        {
+            DelayS = BusDelayS,
+        };
         drive = Limited ? drive.Held(deck, Cold.MotorA, 1, false) : drive.Throttle(deck, Cold.Duty);
         deck.Add(
             $"BH 0 tw i={Rig.Rig.Motor.LockedHeatFactor}*{drive.WindingW}+{(whole ? drive.BrushW : "0")}"

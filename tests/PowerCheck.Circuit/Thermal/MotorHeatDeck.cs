@@ -12,6 +12,9 @@ internal static class MotorHeatDeck
     /// <summary>Above this nothing grows any further, so that a winding that runs away stays a number [°C].</summary>
     public const double ClampC = 700;
 
+    /// <summary>Under this nothing shrinks: no winding is that cold, but a search may try it [°C].</summary>
+    public const double LeastC = -100;
+
     /// <summary>Past this a winding runs away [°C].</summary>
     public const double RunawayC = 400;
 

@@ -5,9 +5,13 @@ namespace PowerCheck.Circuit.Thermal;
 
 /// <summary>
 /// What drives a warm motor, as nodes of a deck: current (<c>i</c>), resistance of the loop (<c>r</c>), bus (<c>b</c>),
-/// duty (<c>d</c>), mean square of the ripple (<c>q</c>) and what the bridge draws for it (<c>s</c>), each following the temperatures at every moment. Node names
-/// begin with the drive's name.
+/// duty (<c>d</c>), mean square of the ripple (<c>q</c>) and what the bridge draws for it (<c>s</c>), each following the
+/// temperatures at every moment. Node names begin with the drive's name.
 /// </summary>
+/// <remarks>
+/// Bus, duty and ripple hang on each other. The bus follows what duty and ripple make of it (<c>n</c>) behind a delay that
+/// is short against all heat: it comes down from the open circuit to the upper root, and nothing has to be searched for.
+/// </remarks>
 /// <param name="At">Name of the drive.</param>
 /// <param name="Rig">The rig.</param>
 /// <param name="Lasting">Whether the load lasts, for the pack's resistance.</param>
@@ -15,6 +19,9 @@ namespace PowerCheck.Circuit.Thermal;
 internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double OpenV)
 {
     private const double CopperPerK = 0.00393;
+
+    /// <summary>Delay of the bus [s]: short against what is looked at, and no shorter than need be.</summary>
+    public double DelayS { get; init; } = 0.01;
 
     private double PeriodS => 1e-3 / Rig.Rig.Controller.PwmFrequencyKhz;
 
@@ -53,7 +60,7 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
 
     private string Magnet =>
         FormattableString.Invariant(
-            $"({Rig.TorqueNmPerA:R}*max(1+({Rig.Rig.Motor.MagnetCoefficientPerK:R})*(v(tm)-20),0.1))"
+            $"({Rig.TorqueNmPerA:R}*min(max(1+({Rig.Rig.Motor.MagnetCoefficientPerK:R})*(v(tm)-20),0.1),2))"
         );
 
     /// <summary>A torque at a speed: the current follows the magnet.</summary>
@@ -68,9 +75,7 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
     {
         deck.Add($"B{At}i {At}i 0 v={torqueNm}/{Magnet}+{frictionA}");
         var turning = Loop(deck);
-        return bus || Rippling
-            ? turning.Fed(deck, speedRadPerS).Ripple(deck)
-            : turning.Ripple(deck);
+        return bus || Rippling ? turning.Fed(deck, speedRadPerS) : turning.Still(deck);
     }
 
     /// <summary>A current on a motor that stands, held as long as a duty can drive it.</summary>
@@ -79,14 +84,15 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
         var full = (this with { At = At + "f" }).Throttle(deck, duty);
         deck.Add($"B{At}i {At}i 0 v=min({currentA},v({full.At}i))");
         var standing = Loop(deck);
-        return bus || Rippling ? standing.Fed(deck, 0).Ripple(deck) : standing.Ripple(deck);
+        return bus || Rippling ? standing.Fed(deck, 0) : standing.Still(deck);
     }
 
     /// <summary>A torque held by a shorted winding: nothing from the bus, no ripple.</summary>
     public WarmDrive Shorted(Deck deck, double torqueNm)
     {
-        deck.Add($"B{At}i {At}i 0 v={torqueNm}/{Magnet}").Add($"V{At}q {At}q 0 0");
-        deck.Add($"V{At}s {At}s 0 0").Add($"V{At}d {At}d 0 0").Add($"V{At}b {At}b 0 {LeftV}");
+        deck.Add($"B{At}i {At}i 0 v={torqueNm}/{Magnet}");
+        Still(deck);
+        deck.Add($"V{At}d {At}d 0 0").Add($"V{At}b {At}b 0 {LeftV}");
         return Loop(deck);
     }
 
@@ -105,34 +111,45 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
         deck.Add($"B{At}a {At}a 0 v=1+{drawn * duty}/v({At}r)");
         deck.Add($"B{At}x {At}x 0 v={LeftV}+{drawn * lostV}/v({At}r)-{rippleV}*v({At}s)");
         deck.Add(
-            $"B{At}b {At}b 0 v=(v({At}x)+sqrt(max(v({At}x)*v({At}x)-{4 * SourceOhm}*v({At}a)*({Rig.ConstantW}+{rippleW}),0)))/(2*v({At}a))"
+            $"B{At}n {At}n 0 v=(v({At}x)+sqrt(max(v({At}x)*v({At}x)-{4 * SourceOhm}*v({At}a)*({Rig.ConstantW}+{rippleW}),0)))/(2*v({At}a))"
         );
-        deck.Add($".ic v({At}b)={LeftV}").Add($"V{At}d {At}d 0 {duty}");
+        Bus(deck).Add($"V{At}d {At}d 0 {duty}");
         deck.Add($"B{At}i {At}i 0 v=max(({duty}*v({At}b)-{lostV})/v({At}r),0)");
-        return Loop(deck).Ripple(deck, duty >= 1);
+        return duty < 1 ? Loop(deck).Ripple(deck, "d", "q", "s") : Loop(deck).Still(deck);
     }
 
     // The simulator starts its search at .ic: without it at 0, where a resistance cannot be divided by.
     private WarmDrive Loop(Deck deck)
     {
         deck.Add(
-            $"B{At}r {At}r 0 v={Rig.WindingOhm}*(1+{CopperPerK}*(min(v(tw),{MotorHeatDeck.ClampC})-20))+{PathOhm}"
+            $"B{At}r {At}r 0 v={Rig.WindingOhm}*(1+{CopperPerK}*(max(min(v(tw),{MotorHeatDeck.ClampC}),{MotorHeatDeck.LeastC})-20))+{PathOhm}"
         );
         deck.Add($".ic v({At}r)={Rig.LoopOhm}");
         return this;
     }
 
-    // Bus and duty of a current that is fed: the bridge takes what the duty needs to make that current flow.
+    private Deck Bus(Deck deck) =>
+        deck.Add($"R{At}n {At}n {At}b 1")
+            .Add($"C{At}b {At}b 0 {DelayS} ic={LeftV}")
+            .Add($".ic v({At}b)={LeftV}");
+
+    // Bus and duty of a current that is fed: the bridge takes what the duty needs to make that current flow. What is under
+    // the root (k) is under 0 where the pack cannot carry it: then the bridge is fully on, and nothing ripples. The edges
+    // fade with the last thousandth of the duty, for a step is nothing that can be followed.
     private WarmDrive Fed(Deck deck, double speedRadPerS)
     {
         deck.Add(
             $"B{At}v {At}v 0 v=v({At}i)*v({At}r)+{speedRadPerS}*{Magnet}+{Rig.BrushV}*u(v({At}i))"
         );
-        deck.Add($".ic v({At}b)={LeftV}").Add($".ic v({At}d)=0.3");
+        deck.Add(
+            $"B{At}e {At}e 0 v=u(v({At}i))*u(v({At}v))*min((v({At}v)+{Rig.FreewheelV})/max(v({At}b)+{Rig.FreewheelV},0.1),1)"
+        );
+        var edges = FormattableString.Invariant($"{Edges:R}*min(1000*(1-v({At}e)),1)");
+        Ripple(deck, "e", "y", "z");
         if (Bare)
         {
             deck.Add(
-                $"B{At}x {At}x 0 v=max({LeftV}-{SourceOhm * Rig.Motors}*(max(v({At}i),0)*(1+{Edges}*u(1-1e-6-v({At}d))/max(v({At}d),0.001))+v({At}s)/max(v({At}d),0.001)),0)"
+                $"B{At}x {At}x 0 v=max({LeftV}-{SourceOhm * Rig.Motors}*(max(v({At}i),0)*(1+{edges}/max(v({At}e),0.001))+v({At}z)/max(v({At}e),0.001)),0)"
             );
             deck.Add($"V{At}p {At}p 0 {Rig.ConstantW}");
         }
@@ -140,38 +157,49 @@ internal sealed record WarmDrive(string At, RigPhysics Rig, bool Lasting, double
         {
             deck.Add($"V{At}x {At}x 0 {LeftV}");
             deck.Add(
-                $"B{At}p {At}p 0 v={Rig.Motors}*(max(v({At}v),0)*max(v({At}i),0)+u(v({At}v))*max(v({At}i),0)*({Rig.FreewheelV}*(1-v({At}d))+{Edges}*v({At}b)*u(1-1e-6-v({At}d)))+v({At}s)*v({At}b))+{Rig.ConstantW}"
+                $"B{At}p {At}p 0 v={Rig.Motors}*(max(v({At}v),0)*max(v({At}i),0)+u(v({At}v))*max(v({At}i),0)*({Rig.FreewheelV}*(1-v({At}e))+{edges}*v({At}b))+v({At}z)*v({At}b))+{Rig.ConstantW}"
             );
         }
 
-        // What is under the root; under 0 the pack cannot carry it, and the bridge is fully on.
         deck.Add($"B{At}k {At}k 0 v=v({At}x)*v({At}x)-{4 * SourceOhm}*v({At}p)");
-        deck.Add($"B{At}b {At}b 0 v=(v({At}x)+sqrt(max(v({At}k),0)))/2");
-        deck.Add(
-            $"B{At}d {At}d 0 v=u(v({At}i))*u(v({At}v))*(1+u(v({At}k))*(min((v({At}v)+{Rig.FreewheelV})/(v({At}b)+{Rig.FreewheelV}),1)-1))"
-        );
+        deck.Add($"B{At}n {At}n 0 v=(v({At}x)+sqrt(max(v({At}k),0)))/2");
+        Bus(deck)
+            .Add($"B{At}d {At}d 0 v=v({At}e)+u(v({At}i))*u(v({At}v))*u(0-v({At}k))*(1-v({At}e))");
+        deck.Add($"B{At}q {At}q 0 v=v({At}y)*u(v({At}k))");
+        deck.Add($"B{At}s {At}s 0 v=v({At}z)*u(v({At}k))");
         return this;
     }
 
-    // Mean square of the current beside its mean, of a square wave over resistance and inductance.
-    private WarmDrive Ripple(Deck deck, bool fullyOn = false)
+    // Mean square of the current beside its mean, of a square wave over resistance and inductance, and what it draws while
+    // the bridge is on.
+    private WarmDrive Ripple(Deck deck, string duty, string square, string drawn)
     {
-        if (Rig.Rig.Motor.InductanceMicrohenry is not { } microhenry || fullyOn)
+        if (Rig.Rig.Motor.InductanceMicrohenry is not { } microhenry)
         {
-            deck.Add($"V{At}q {At}q 0 0").Add($"V{At}s {At}s 0 0");
+            deck.Add($"V{At}{square} {At}{square} 0 0").Add($"V{At}{drawn} {At}{drawn} 0 0");
             return this;
         }
 
         var inductanceH = microhenry * 1e-6;
-        deck.Add($"B{At}t {At}t 0 v=v({At}r)*{PeriodS / inductanceH}");
-        deck.Add($".ic v({At}t)={Rig.LoopOhm * PeriodS / inductanceH}");
+        var on = $"v({At}{duty})";
+        // Clamped where a search may stray, never where it ends.
+        var ohm = FormattableString.Invariant($"max(v({At}r),{PathOhm:R})");
+        var busV = FormattableString.Invariant($"min(max(v({At}b),0),{LeftV:R})");
+        var periods = FormattableString.Invariant($"({ohm}*{PeriodS / inductanceH:R})");
         deck.Add(
-            $"B{At}q {At}q 0 v=((v({At}b)+{Rig.FreewheelV})/v({At}r))^2*max(v({At}d)*(1-v({At}d))-(1-exp(-v({At}d)*v({At}t)))*(1-exp(-(1-v({At}d))*v({At}t)))/(v({At}t)*(1-exp(-v({At}t)))),0)"
+            $"B{At}{square} {At}{square} 0 v=(({busV}+{Rig.FreewheelV})/{ohm})^2*max({on}*(1-{on})-(1-exp(-{on}*{periods}))*(1-exp(-(1-{on})*{periods}))/({periods}*(1-exp(-{periods}))),0)"
         );
         var sourceOhm = Bare ? Rig.Motors * SourceOhm : 0;
         deck.Add(
-            $"B{At}s {At}s 0 v=v({At}q)*(v({At}r)+{sourceOhm}*v({At}d))/max(v({At}b)+{Rig.FreewheelV},0.1)"
+            $"B{At}{drawn} {At}{drawn} 0 v=v({At}{square})*(v({At}r)+{sourceOhm}*{on})/max(v({At}b)+{Rig.FreewheelV},0.1)"
         );
+        return this;
+    }
+
+    // Nothing ripples.
+    private WarmDrive Still(Deck deck)
+    {
+        deck.Add($"V{At}q {At}q 0 0").Add($"V{At}s {At}s 0 0");
         return this;
     }
 }

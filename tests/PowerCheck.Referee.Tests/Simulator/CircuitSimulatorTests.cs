@@ -87,6 +87,23 @@ public sealed class CircuitSimulatorTests
         Assert.Contains(line, failure.Message, StringComparison.Ordinal);
     }
 
+    [RefereeTheory]
+    [InlineData("an expression that does not end", "B1 out 0 v=v(in)*(")]
+    [InlineData("an element that is none", "Z9 in")]
+    [InlineData("an element that stands there twice", "C1 in 0 1")]
+    public void A_bad_deck_is_not_one_without_a_solution(string what, string line)
+    {
+        var deck = new Deck(what).Add($"V1 in 0 10").Add($"C1 in 0 1").Add($"{line}");
+
+        Assert.False(
+            Assert
+                .Throws<SimulatorException>(() =>
+                    CircuitSimulator.Transient(deck, new(1, 0.1), "v(in)")
+                )
+                .Unsolved
+        );
+    }
+
     [RefereeFact]
     public void A_figure_that_the_deck_does_not_have_is_an_exception()
     {
@@ -95,8 +112,12 @@ public sealed class CircuitSimulatorTests
         Assert.Throws<SimulatorException>(() =>
             CircuitSimulator.OperatingPoint(deck, "v(elsewhere)")
         );
-        Assert.Throws<SimulatorException>(() =>
-            CircuitSimulator.Transient(deck, new(1, 0.1), "v(elsewhere)")
+        Assert.False(
+            Assert
+                .Throws<SimulatorException>(() =>
+                    CircuitSimulator.Transient(deck, new(1, 0.1), "v(elsewhere)")
+                )
+                .Unsolved
         );
     }
 
@@ -105,8 +126,29 @@ public sealed class CircuitSimulatorTests
     {
         var deck = new Deck("growth without end").Add($"C1 x 0 1 ic=1").Add($"B1 0 x i=v(x)*v(x)");
 
-        Assert.Throws<SimulatorException>(() =>
-            CircuitSimulator.Transient(deck, new(2, 0.01), "v(x)")
+        Assert.True(
+            Assert
+                .Throws<SimulatorException>(() =>
+                    CircuitSimulator.Transient(deck, new(2, 0.01), "v(x)")
+                )
+                .Unsolved
+        );
+    }
+
+    [RefereeFact]
+    public void A_run_that_finds_no_start_is_one_without_a_solution()
+    {
+        var deck = new Deck("neither high nor low")
+            .Add($"C1 x 0 1 ic=1")
+            .Add($"R1 x 0 1")
+            .Add($"B1 a 0 v=1-2*u(v(a)-0.5)");
+
+        Assert.True(
+            Assert
+                .Throws<SimulatorException>(() =>
+                    CircuitSimulator.Transient(deck, new(2, 0.01), "v(x)")
+                )
+                .Unsolved
         );
     }
 

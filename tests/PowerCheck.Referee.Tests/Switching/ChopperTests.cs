@@ -72,7 +72,7 @@ public sealed class ChopperTests : IClassFixture<DeviationReport>
             rig,
             check.BatteryRmsCurrentA,
             circuit.BatteryRmsA,
-            0.2
+            0.1
         );
     }
 
@@ -88,6 +88,45 @@ public sealed class ChopperTests : IClassFixture<DeviationReport>
             }
         }
         return points;
+    }
+
+    [RefereeTheory]
+    [InlineData(500e-6, 0.3)]
+    [InlineData(500e-6, 0.6)]
+    [InlineData(500e-6, 0.9)]
+    [InlineData(300e-6, 0.3)]
+    [InlineData(300e-6, 0.6)]
+    [InlineData(300e-6, 0.9)]
+    public void On_a_bare_bus_the_rule_takes_more_from_the_pack_where_the_ripple_is_large(
+        double loopS,
+        double duty
+    )
+    {
+        var rig = new ChopperRig(1000, loopS, duty, false);
+        var (check, circuit) = Both(rig, smoothed: false);
+
+        var large = loopS < 400e-6;
+        Assert.InRange(circuit.RippleMeanSquareA2 / (circuit.MotorA * circuit.MotorA), 0.1, 1.8);
+        Near("mean motor current", check.MotorCurrentA, circuit.MotorA, large ? 0.9 : 0.2);
+        Near("ripple, mean square", RippleA2(check), circuit.RippleMeanSquareA2, large ? 9 : 4.2);
+        Near("mean battery current", check.BatteryCurrentA, circuit.BatteryA, large ? 2.3 : 0.6);
+        Near(
+            "rms battery current",
+            check.BatteryRmsCurrentA,
+            circuit.BatteryRmsA,
+            large ? 8.5 : 2.8
+        );
+        Assert.True(check.BatteryCurrentA > circuit.BatteryA, $"{rig}: {circuit}");
+        Assert.True(check.BatteryRmsCurrentA > circuit.BatteryRmsA, $"{rig}: {circuit}");
+
+        void Near(string quantity, double ofCheck, double ofCircuit, double percent) =>
+            ChopperTests.Near(
+                FormattableString.Invariant($"{quantity}, bare bus, L/R {loopS * 1e3} ms"),
+                rig,
+                ofCheck,
+                ofCircuit,
+                percent
+            );
     }
 
     [RefereeTheory]

@@ -1,10 +1,4 @@
-using System.Collections.Concurrent;
-using PowerCheck.Circuit.Rigs;
-using PowerCheck.Circuit.Simulator;
-using PowerCheck.Circuit.Thermal;
-using PowerCheck.Model.Checks;
 using PowerCheck.Referee.Tests.Deviations;
-using PowerCheck.Referee.Tests.Electrical;
 using PowerCheck.Referee.Tests.Rigs;
 
 namespace PowerCheck.Referee.Tests.Thermal;
@@ -12,88 +6,71 @@ namespace PowerCheck.Referee.Tests.Thermal;
 /// <summary>A course, lap after lap from cold, against a circuit whose currents follow the temperatures of the moment.</summary>
 public sealed class CourseHeatTests : IClassFixture<DeviationReport>
 {
-    private const int MostUnsolved = 1;
-    private const double SmoothFromKhz = 8;
-    private static readonly double[] Laps = [1.4, 3, 6.7];
+    private const int LeastSlow = 60;
+
+    private static readonly string[] Named =
+    [
+        "winding along a course",
+        "case along a course",
+        "magnet along a course",
+        "controller along a course",
+    ];
+
+    public static TheoryData<string> Quantities => [.. Named];
+
+    [RefereeTheory]
+    [MemberData(nameof(Quantities))]
+    public void Circuits_and_check_agree_on_the(string quantity)
+    {
+        var apart = RefereedCourse.All.SelectMany(course => Apart(quantity, course)).ToList();
+        Assert.True(apart.Count == 0, string.Join('\n', apart));
+    }
 
     [RefereeFact]
-    public void Circuits_and_check_agree_on_the_temperatures_along_a_course()
+    public void Every_figure_that_is_compared_is_named() =>
+        Assert.Equal(
+            Named.Order(StringComparer.Ordinal),
+            RefereedCourse
+                .All.SelectMany(course => course.Compared)
+                .Select(one => one.Heat.Quantity)
+                .Distinct()
+                .Order(StringComparer.Ordinal)
+        );
+
+    [RefereeFact]
+    public void The_simulator_solves_every_course_of_every_rig()
     {
-        var apart = new ConcurrentBag<string>();
-        var rigs = RefereedCases
-            .All.Where(one =>
-                one.Rig.Controller.PwmFrequencyKhz >= SmoothFromKhz
-                && one.Check.Temperatures.MotorWinding.PeakC < ComparedHeat.RunawayC
+        Assert.Equal(Refereed.Count, RefereedCourse.All.Count);
+        Assert.Empty(
+            RefereedCourse
+                .All.Where(course => course.Compared.Count == 0)
+                .Select(course => course.Rig.Number)
+        );
+    }
+
+    [RefereeFact]
+    public void Courses_without_a_smoothed_bus_are_among_them()
+    {
+        var slow = RefereedCourse.All.Where(course =>
+            course.Rig.Controller.PwmFrequencyKhz < 4 && course.Compared.Count > 0
+        );
+        Assert.True(slow.Count() >= LeastSlow, $"{slow.Count()} courses");
+    }
+
+    private static IEnumerable<string> Apart(string quantity, RefereedCourse course) =>
+        from one in course.Compared
+        where one.Heat.Quantity == quantity
+        let place = FormattableString.Invariant($"rig {course.Rig.Number}, {one.Laps} laps")
+        where
+            !DeviationLedger.Record(
+                quantity,
+                "circuit simulator",
+                one.Heat.DeviationK,
+                ComparedHeat.ToleranceK,
+                "K",
+                place
             )
-            .Select(one => Unrippled(one.Rig))
-            .ToList();
-        Assert.True(rigs.Count >= 100, $"{rigs.Count} rigs");
-        var unsolved = new ConcurrentBag<int>();
-        rigs.AsParallel()
-            .ForAll(rig =>
-            {
-                try
-                {
-                    Compare(rig, apart);
-                }
-                catch (SimulatorException)
-                {
-                    unsolved.Add(rig.Number);
-                }
-            });
-        Assert.True(unsolved.Count <= MostUnsolved, string.Join(' ', unsolved.Order()));
-        Assert.True(apart.IsEmpty, string.Join('\n', apart.Order(StringComparer.Ordinal)));
-    }
-
-    private static void Compare(PlainRig rig, ConcurrentBag<string> apart)
-    {
-        var lapS = rig.Course.Segments.Sum(segment => segment.Seconds);
-        var moments = Array.ConvertAll(Laps, laps => laps * lapS);
-        var run = new CourseHeat(new(rig)).Run(moments[^1], moments);
-        foreach (var (laps, moment) in Laps.Zip(moments))
-        {
-            var check = At(rig, moment).Temperatures;
-            Note("winding", check.MotorWinding.CourseEndC, run.At(CourseHeat.Winding, moment));
-            Note("magnet", check.MotorMagnet.CourseEndC, run.At(CourseHeat.Magnet, moment));
-            Note("case", check.MotorCase.CourseEndC, run.At(CourseHeat.Case, moment));
-            var share = run.At(CourseHeat.Controller, moment);
-            Note(
-                "controller",
-                check.Controller.CourseEndC,
-                rig.Course.AmbientC + (share * (rig.Controller.MaxTemperatureC - 25))
-            );
-
-            void Note(string node, double checkC, double circuitC)
-            {
-                var where = FormattableString.Invariant($"rig {rig.Number}, {laps} laps");
-                if (
-                    !DeviationLedger.Record(
-                        $"{node} along a course",
-                        "circuit simulator",
-                        Math.Abs(checkC - circuitC),
-                        ComparedHeat.ToleranceK,
-                        "K",
-                        where
-                    )
-                )
-                {
-                    apart.Add(
-                        FormattableString.Invariant(
-                            $"{where}: {node} {checkC:F2} by the check, {circuitC:F2} by the circuit"
-                        )
-                    );
-                }
-            }
-        }
-    }
-
-    // The circuits of a course have no ripple: none counts where switching is fast and no inductance is told.
-    private static PlainRig Unrippled(PlainRig rig) =>
-        rig with
-        {
-            Motor = rig.Motor with { InductanceMicrohenry = null },
-        };
-
-    private static CheckResult At(PlainRig rig, double seconds) =>
-        Refereed.Check(rig with { Course = rig.Course with { WantedMinutes = seconds / 60 } });
+        select FormattableString.Invariant(
+            $"{place}: {quantity} {one.Heat.CheckC:F2} by the check, {one.Heat.CircuitC:F2} by the circuit"
+        );
 }

@@ -17,10 +17,12 @@ namespace PowerCheck.Referee.Tests.Thermal;
 /// <param name="Rig">The rig.</param>
 /// <param name="Compared">Every figure that both have.</param>
 /// <param name="Unsolved">Whether the simulator found no solution for jam or climb.</param>
+/// <param name="Unrippled">Whether it found one for the jam only without an inductance.</param>
 internal sealed record RefereedHeat(
     PlainRig Rig,
     IReadOnlyList<ComparedHeat> Compared,
-    bool Unsolved
+    bool Unsolved,
+    bool Unrippled
 )
 {
     /// <summary>For how long a locked winding is followed, and how long another [s].</summary>
@@ -43,12 +45,14 @@ internal sealed record RefereedHeat(
     private static RefereedHeat Of(RefereedCases cases)
     {
         var checks = Checks(cases.Rig);
-        var jam = Solved(() => Jam(cases, checks)) ?? Unrippled(cases.Rig);
+        var rippling = Solved(() => Jam(cases, checks));
+        var jam = rippling ?? WithoutRipple(cases.Rig);
         var climb = Solved(() => Climb(cases.Rig, checks));
         return new(
             cases.Rig,
             [.. jam ?? [], .. climb ?? [], .. Parts(cases, checks)],
-            jam is null || climb is null
+            jam is null || climb is null,
+            rippling is null && jam is not null
         );
     }
 
@@ -58,7 +62,7 @@ internal sealed record RefereedHeat(
             .ToList();
 
     // A jam that is not solved with its ripple: where switching is fast, both are asked without an inductance, and so ripple.
-    private static List<ComparedHeat>? Unrippled(PlainRig rig)
+    private static List<ComparedHeat>? WithoutRipple(PlainRig rig)
     {
         if (rig.Controller.PwmFrequencyKhz < SmoothFromKhz)
         {
@@ -76,7 +80,7 @@ internal sealed record RefereedHeat(
         {
             return [.. compare()];
         }
-        catch (SimulatorException)
+        catch (SimulatorException found) when (found.Unsolved)
         {
             return null;
         }
