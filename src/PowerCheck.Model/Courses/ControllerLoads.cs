@@ -8,49 +8,68 @@ namespace PowerCheck.Model.Courses;
 /// a warm winding lets less through at a held throttle (M7).
 /// </summary>
 /// <param name="Segments">Duration [s] of each segment, and whether its throttle is held.</param>
-/// <param name="Cold">Loads of a lap from a cold motor.</param>
-/// <param name="Half">Loads of a lap from a motor about half as warm as it gets.</param>
-/// <param name="Warm">Loads of a lap with the motor as warm as it gets.</param>
-/// <param name="HalfWarmed">How far the motor has warmed at the start of that lap, between 0 and 1.</param>
+/// <param name="Laps">Laps from a cold motor, from one in between and from one as warm as it gets, in this order.</param>
 public sealed record ControllerLoads(
     IReadOnlyList<(double Seconds, bool Throttle)> Segments,
-    IReadOnlyList<double> Cold,
-    IReadOnlyList<double> Half,
-    IReadOnlyList<double> Warm,
-    Warmed HalfWarmed
+    IReadOnlyList<LapLoads> Laps
 )
 {
-    private const double About = 0.3;
+    /// <summary>Which share of the rest of its way the motor has warmed at the start of the laps in between, assumed.</summary>
+    private static readonly double[] Between = [0.4, 0.75];
+
+    /// <summary>How far from there a lap that is driven may start, assumed.</summary>
+    private const double Near = 0.12;
+
+    /// <summary>A second lap that starts so warm is no lap in between any more, assumed.</summary>
+    private const double Late = 0.9;
 
     /// <summary>Duration of a lap [s].</summary>
     public double LapS { get; } = Segments.Sum(segment => segment.Seconds);
 
-    /// <summary>Duration [s] and load of each segment: the parabola through the three laps.</summary>
+    /// <summary>Duration [s] and load of each segment: the polynomial through the laps.</summary>
     /// <param name="warmed">How far the motor has warmed at the start of the lap.</param>
     public (double Seconds, double Load)[] At(Warmed warmed)
     {
+        var (byMagnet, byWinding) = (
+            Weights(warmed, lap => lap.Magnet),
+            Weights(warmed, lap => lap.Winding)
+        );
         var loads = new (double, double)[Segments.Count];
         for (var n = 0; n < loads.Length; n++)
         {
             var (seconds, throttle) = Segments[n];
-            var share = throttle ? warmed.Winding : warmed.Magnet;
-            var half = throttle ? HalfWarmed.Winding : HalfWarmed.Magnet;
-            var bend = (((Half[n] - Cold[n]) / half) - (Warm[n] - Cold[n])) / (half - 1);
-            var straight = Warm[n] - Cold[n] - bend;
-            loads[n] = (seconds, Cold[n] + (share * (straight + (share * bend))));
+            var load = 0.0;
+            for (var lap = 0; lap < Laps.Count; lap++)
+            {
+                load += (throttle ? byWinding : byMagnet)[lap] * Laps[lap].Loads[n];
+            }
+
+            loads[n] = (seconds, load);
         }
 
         return loads;
     }
 
-    /// <summary>The motor as warm as it gets: at the start of the lap that repeats itself, in runaway at its limits.</summary>
+    /// <summary>
+    /// The motor as warm as it gets: at the start of the lap that repeats itself, in runaway at the start of the last lap
+    /// within the winding's limit.
+    /// </summary>
     /// <param name="laps">The motor lap after lap.</param>
     public static MotorTemperature Warmest(LapWalk laps)
     {
-        var heat = laps.Warmth.Motor.Heat;
-        return laps.Lap.Runaway
-            ? MotorTemperature.At(Math.Min(heat.WindingLimitC, heat.MagnetLimitC))
-            : laps.Lap.Start;
+        if (!laps.Lap.Runaway)
+        {
+            return laps.Lap.Start;
+        }
+
+        var limit = laps.Warmth.Motor.Heat.WindingLimitC;
+        var last = laps.Warmth.Cold;
+        for (var n = 1; n + 1 < laps.Count && laps.Start(n + 1).WindingC <= limit; n++)
+        {
+            last = laps.Start(n);
+        }
+
+        return last;
     }
 
     /// <summary>The loads of a rig's lap, half charged.</summary>
@@ -65,63 +84,122 @@ public sealed record ControllerLoads(
         LapPower settled
     )
     {
-        var (half, halfWarmed) = HalfWay(laps);
+        var warmest = Warmest(laps);
+        var known = !double.IsNaN(warmest.WindingC);
+        var through = new List<LapLoads>
+        {
+            new(Warmed.Not, known ? From(laps.Warmth.Cold) : Loads(settled)),
+        };
+        var second = laps.Start(1);
+        var secondWarmed = Warmed.Of(laps.Warmth, second, warmest);
+        var early = known && secondWarmed.IsBetween(Late);
+        if (early)
+        {
+            through.Add(new(secondWarmed, From(second)));
+        }
+
+        foreach (var share in Between)
+        {
+            var (start, reached) = Start(laps, early ? second : laps.Warmth.Cold, warmest, share);
+            through.Add(new(reached, known ? From(start) : Loads(settled)));
+        }
+
+        through.Add(new(Warmed.Through, laps.Lap.Runaway ? From(warmest) : Loads(settled)));
         return new(
             [.. segments.Select(s => (s.Segment.DurationS, s.Drive.Follows == DriveKind.Throttle))],
-            From(laps.Warmth.Cold),
-            From(half),
-            Loads(settled),
-            halfWarmed
+            through
         );
 
         double[] From(MotorTemperature start) =>
             Loads(
-                double.IsNaN(laps.Lap.Start.WindingC)
-                    ? settled
-                    : new LapLoad(
-                        rig,
-                        segments,
-                        laps.Warmth,
-                        LapWarmth.From(laps.Warmth, laps.Segments, start)
-                    ).At(CaseRunner.HalfCharge)
+                new LapLoad(
+                    rig,
+                    segments,
+                    laps.Warmth,
+                    LapWarmth.From(laps.Warmth, laps.Segments, start)
+                ).At(CaseRunner.HalfCharge)
             );
 
         double[] Loads(LapPower power) =>
             [.. power.Segments.Select(s => s.MemoryW / rig.Controller.RatedHeatW)];
     }
 
-    // The first lap that starts so warm, or the mean of both ends where none starts between them.
-    private static (MotorTemperature Start, Warmed Warmed) HalfWay(LapWalk laps)
+    // The lap that starts the nearest to a share of the way, or the point there where none does.
+    private static (MotorTemperature Start, Warmed Warmed) Start(
+        LapWalk laps,
+        MotorTemperature from,
+        MotorTemperature warmest,
+        double share
+    )
     {
-        var (cold, warm) = (laps.Warmth.Cold, Warmest(laps));
-        for (var n = 1; n < laps.Count; n++)
+        var start = new MotorTemperature(
+            from.WindingC + (share * (warmest.WindingC - from.WindingC)),
+            from.CaseC + (share * (warmest.CaseC - from.CaseC))
+        );
+        var wanted = Warmed.Of(laps.Warmth, start, warmest);
+        // Where nothing is known the loads do not follow: any places will do.
+        var (found, nearest) = (
+            double.IsNaN(start.WindingC) ? new(share, share) : wanted,
+            Near * (1 - share)
+        );
+        for (var n = 2; n < laps.Count; n++)
         {
-            var warmed = Warmed.Of(laps.Warmth, laps.Start(n), warm);
-            if (warmed.IsBetween(About))
+            var warmed = Warmed.Of(laps.Warmth, laps.Start(n), warmest);
+            if (warmed.From(wanted) < nearest)
             {
-                return (laps.Start(n), warmed);
+                (start, found, nearest) = (laps.Start(n), warmed, warmed.From(wanted));
             }
         }
 
-        return (
-            new((cold.WindingC + warm.WindingC) / 2, (cold.CaseC + warm.CaseC) / 2),
-            new(0.5, 0.5)
-        );
+        return (start, found);
+    }
+
+    // Lagrange's weights of the laps.
+    private double[] Weights(Warmed warmed, Func<Warmed, double> part)
+    {
+        var x = part(warmed);
+        var weights = new double[Laps.Count];
+        for (var n = 0; n < weights.Length; n++)
+        {
+            weights[n] = 1;
+            for (var other = 0; other < weights.Length; other++)
+            {
+                var at = part(Laps[other].Warmed);
+                weights[n] *= other == n ? 1 : (x - at) / (part(Laps[n].Warmed) - at);
+            }
+        }
+
+        return weights;
     }
 }
+
+/// <summary>Loads of one lap.</summary>
+/// <param name="Warmed">How far the motor has warmed at its start.</param>
+/// <param name="Loads">Loss over the rated loss of each segment.</param>
+public sealed record LapLoads(Warmed Warmed, IReadOnlyList<double> Loads);
 
 /// <summary>How far a motor has warmed, 0 cold to 1 as warm as it gets over the course.</summary>
 /// <param name="Magnet">The magnet.</param>
 /// <param name="Winding">The winding, mixed with the case that it follows.</param>
 public readonly record struct Warmed(double Magnet, double Winding)
 {
+    private const double Early = 0.02;
+
+    /// <summary>Cold.</summary>
+    public static readonly Warmed Not = new(0, 0);
+
     /// <summary>As warm as it gets.</summary>
     public static readonly Warmed Through = new(1, 1);
 
-    /// <summary>Whether both are so far from cold and from as warm as it gets.</summary>
-    /// <param name="apart">How far.</param>
-    public bool IsBetween(double apart) =>
-        Math.Min(Magnet, Winding) >= apart && Math.Max(Magnet, Winding) <= 1 - apart;
+    /// <summary>Whether both are on the way: no longer cold, and not yet so warm.</summary>
+    /// <param name="late">How warm.</param>
+    public bool IsBetween(double late) =>
+        Math.Min(Magnet, Winding) > Early && Math.Max(Magnet, Winding) < late;
+
+    /// <summary>How far the further of both is from another state.</summary>
+    /// <param name="other">The other.</param>
+    public double From(Warmed other) =>
+        Math.Max(Math.Abs(Magnet - other.Magnet), Math.Abs(Winding - other.Winding));
 
     /// <summary>How far it has at given temperatures.</summary>
     /// <param name="warmth">The motor in its air.</param>

@@ -34,6 +34,7 @@ public sealed class LapLoad
     /// <param name="charge">Charge, 0 to 1.</param>
     public LapPower At(double charge)
     {
+        var source = rig.SourceAt(charge, true);
         var segmentPower = new SegmentPower[segments.Count];
         double battery = 0,
             energy = 0;
@@ -43,13 +44,18 @@ public sealed class LapLoad
             var power = segments[n].At(rig, charge, warm[n].WindingC, warm[n].MagnetC);
             var share = segments[n].Segment.DurationS / LapS;
             battery += share * power.BatteryA;
-            energy += share * power.BatteryA * power.BusV;
+            energy += share * Delivered(source, power);
             lowest = Math.Min(lowest, power.BusV);
             segmentPower[n] = power;
         }
 
         return new(segmentPower, battery, energy, lowest);
     }
+
+    // What the cells give less what is lost on the way: with a current that comes and goes the loss is by its square's mean.
+    private static double Delivered(Source source, SegmentPower power) =>
+        (source.OpenCircuitV * power.BatteryA)
+        - (source.ResistanceOhm * power.BatteryRmsA * power.BatteryRmsA);
 
     /// <summary>Root mean square over the lap of a figure of its segments [same unit]. Source: iec60034-1.</summary>
     /// <param name="power">What the segments take.</param>

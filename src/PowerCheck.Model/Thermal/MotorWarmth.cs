@@ -17,6 +17,9 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     /// <summary>How far ahead a time to a limit is looked for [s].</summary>
     public const double HorizonS = 3600;
 
+    /// <summary>How far ahead is looked at first [s].</summary>
+    private const double FirstLookS = 60;
+
     /// <summary>Winding and case at the air's temperature.</summary>
     public MotorTemperature Cold => MotorTemperature.At(AmbientC);
 
@@ -134,7 +137,13 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
         var piece = 0.0;
         for (var t = 0.0; (windingOpen || magnetOpen) && t < HorizonS; t += piece)
         {
-            (var network, piece) = Piece.Next(this, drive, x, HorizonS - t);
+            // Pieces may grow as time goes on: what warms fast does so at first.
+            (var network, piece) = Piece.Next(
+                this,
+                drive,
+                x,
+                Math.Min(HorizonS - t, FirstLookS + t)
+            );
             var next = network.Over(piece).Apply(x);
             if (windingOpen && network.Reaches(x, next, 1, heat.WindingLimitC))
             {

@@ -20,7 +20,14 @@ public sealed class ControllerLapsTests
     ) =>
         new(
             new ThermalMemory(TauS / Math.Log(2), 1),
-            new([(60, false), (60, false)], [cold, 0], [half, 0], [warm, 0], new(0.5, 0.5)),
+            new(
+                [(60, false), (60, false)],
+                [
+                    new(Warmed.Not, [cold, 0]),
+                    new(new(0.5, 0.5), [half, 0]),
+                    new(Warmed.Through, [warm, 0]),
+                ]
+            ),
             warmed ?? (_ => Warmed.Through),
             3600,
             25,
@@ -69,10 +76,7 @@ public sealed class ControllerLapsTests
         // 1 + 4s − 4s².
         var loads = new ControllerLoads(
             [(60, false), (30, true)],
-            [1, 1],
-            [2, 2],
-            [1, 1],
-            new(0.5, 0.5)
+            [new(Warmed.Not, [1, 1]), new(new(0.5, 0.5), [2, 2]), new(Warmed.Through, [1, 1])]
         );
         Assert.Equal([(60, load), (30, 1)], loads.At(new(warmed, 0)));
         Assert.Equal([(60, 1), (30, load)], loads.At(new(0, warmed)));

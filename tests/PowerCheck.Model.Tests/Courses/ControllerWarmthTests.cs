@@ -30,10 +30,7 @@ public sealed class ControllerWarmthTests
             new ThermalMemory(60, 1),
             new(
                 [.. Lap.Select(part => (part.Seconds, false))],
-                [.. Lap.Select(part => part.Load)],
-                [.. Lap.Select(part => part.Load)],
-                [.. Lap.Select(part => part.Load)],
-                new(0.5, 0.5)
+                [new(Warmed.Through, [.. Lap.Select(part => part.Load)])]
             ),
             _ => Warmed.Through,
             3600,

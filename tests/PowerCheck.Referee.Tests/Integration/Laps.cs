@@ -75,8 +75,7 @@ internal sealed class Laps
     // Parts so short that the mean of both ends' temperatures is the mean over the part.
     private static IEnumerable<PlainSegment> Parts(PlainSegment segment)
     {
-        var longest =
-            segment.Kind == PlainSegmentKind.Jammed ? LongestJammedPartS : LongestPartS;
+        var longest = segment.Kind == PlainSegmentKind.Jammed ? LongestJammedPartS : LongestPartS;
         var count = (int)Math.Ceiling(segment.Seconds / longest);
         return Enumerable.Repeat(segment with { Seconds = segment.Seconds / count }, count);
     }

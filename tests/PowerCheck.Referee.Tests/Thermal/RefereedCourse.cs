@@ -60,9 +60,14 @@ internal sealed record RefereedCourse(
                 laps,
                 Heat("case", check.MotorCase.CourseEndC, run.At(CourseHeat.Case, moment))
             );
-            var share = run.At(CourseHeat.Controller, moment);
-            var controllerC = rig.Course.AmbientC + (share * (rig.Controller.MaxTemperatureC - 25));
-            yield return (laps, Heat("controller", check.Controller.CourseEndC, controllerC));
+            // Where the winding passes its limit the motor is lost: the controller's loads follow it no further.
+            if (run.FirstReached(CourseHeat.Winding, check.MotorWinding.LimitC) > moments[^1])
+            {
+                var share = run.At(CourseHeat.Controller, moment);
+                var circuitC =
+                    rig.Course.AmbientC + (share * (rig.Controller.MaxTemperatureC - 25));
+                yield return (laps, Heat("controller", check.Controller.CourseEndC, circuitC));
+            }
         }
     }
 
