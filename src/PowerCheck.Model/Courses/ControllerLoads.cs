@@ -8,7 +8,7 @@ namespace PowerCheck.Model.Courses;
 /// a warm winding lets less through at a held throttle (M7).
 /// </summary>
 /// <param name="Segments">Duration [s] of each segment, and whether its throttle is held.</param>
-/// <param name="Laps">Laps from a cold motor, from one in between and from one as warm as it gets, in this order.</param>
+/// <param name="Laps">Laps from a cold motor, from one as warm as it gets and from some in between.</param>
 public sealed record ControllerLoads(
     IReadOnlyList<(double Seconds, bool Throttle)> Segments,
     IReadOnlyList<LapLoads> Laps
@@ -20,8 +20,11 @@ public sealed record ControllerLoads(
     /// <summary>How far from there a lap that is driven may start, assumed.</summary>
     private const double Near = 0.12;
 
-    /// <summary>A second lap that starts so warm is no lap in between any more, assumed.</summary>
+    /// <summary>From a second lap that starts warmer than this there is no way on worth following, assumed.</summary>
     private const double Late = 0.9;
+
+    /// <summary>Laps that start no further apart count as one, assumed.</summary>
+    private const double Alike = 0.02;
 
     /// <summary>Duration of a lap [s].</summary>
     public double LapS { get; } = Segments.Sum(segment => segment.Seconds);
@@ -89,22 +92,17 @@ public sealed record ControllerLoads(
         var through = new List<LapLoads>
         {
             new(Warmed.Not, known ? From(laps.Warmth.Cold) : Loads(settled)),
+            new(Warmed.Through, laps.Lap.Runaway ? From(warmest) : Loads(settled)),
         };
-        var second = laps.Start(1);
-        var secondWarmed = Warmed.Of(laps.Warmth, second, warmest);
-        var early = known && secondWarmed.IsBetween(Late);
-        if (early)
+        foreach (var (start, warmed) in known ? Amid(laps, warmest) : [])
         {
-            through.Add(new(secondWarmed, From(second)));
+            // Laps that start alike tell the same.
+            if (through.TrueForAll(other => other.Warmed.Apart(warmed) > Alike))
+            {
+                through.Add(new(warmed, From(start)));
+            }
         }
 
-        foreach (var share in Between)
-        {
-            var (start, reached) = Start(laps, early ? second : laps.Warmth.Cold, warmest, share);
-            through.Add(new(reached, known ? From(start) : Loads(settled)));
-        }
-
-        through.Add(new(Warmed.Through, laps.Lap.Runaway ? From(warmest) : Loads(settled)));
         return new(
             [.. segments.Select(s => (s.Segment.DurationS, s.Drive.Follows == DriveKind.Throttle))],
             through
@@ -124,6 +122,24 @@ public sealed record ControllerLoads(
             [.. power.Segments.Select(s => s.MemoryW / rig.Controller.RatedHeatW)];
     }
 
+    // The second lap, and two on the way from it to the warmest.
+    private static (MotorTemperature Start, Warmed Warmed)[] Amid(
+        LapWalk laps,
+        MotorTemperature warmest
+    )
+    {
+        var second = laps.Start(1);
+        var warmed = Warmed.Of(laps.Warmth, second, warmest);
+        var late = Math.Max(warmed.Magnet, warmed.Winding) > Late;
+        return
+        [
+            (second, warmed),
+            .. Between.Select(share =>
+                Start(laps, late ? laps.Warmth.Cold : second, warmest, share)
+            ),
+        ];
+    }
+
     // The lap that starts the nearest to a share of the way, or the point there where none does.
     private static (MotorTemperature Start, Warmed Warmed) Start(
         LapWalk laps,
@@ -137,11 +153,7 @@ public sealed record ControllerLoads(
             from.CaseC + (share * (warmest.CaseC - from.CaseC))
         );
         var wanted = Warmed.Of(laps.Warmth, start, warmest);
-        // Where nothing is known the loads do not follow: any places will do.
-        var (found, nearest) = (
-            double.IsNaN(start.WindingC) ? new(share, share) : wanted,
-            Near * (1 - share)
-        );
+        var (found, nearest) = (wanted, Near * (1 - share));
         for (var n = 2; n < laps.Count; n++)
         {
             var warmed = Warmed.Of(laps.Warmth, laps.Start(n), warmest);
@@ -183,18 +195,16 @@ public sealed record LapLoads(Warmed Warmed, IReadOnlyList<double> Loads);
 /// <param name="Winding">The winding, mixed with the case that it follows.</param>
 public readonly record struct Warmed(double Magnet, double Winding)
 {
-    private const double Early = 0.02;
-
     /// <summary>Cold.</summary>
     public static readonly Warmed Not = new(0, 0);
 
     /// <summary>As warm as it gets.</summary>
     public static readonly Warmed Through = new(1, 1);
 
-    /// <summary>Whether both are on the way: no longer cold, and not yet so warm.</summary>
-    /// <param name="late">How warm.</param>
-    public bool IsBetween(double late) =>
-        Math.Min(Magnet, Winding) > Early && Math.Max(Magnet, Winding) < late;
+    /// <summary>How far the nearer of both is from another state.</summary>
+    /// <param name="other">The other.</param>
+    public double Apart(Warmed other) =>
+        Math.Min(Math.Abs(Magnet - other.Magnet), Math.Abs(Winding - other.Winding));
 
     /// <summary>How far the further of both is from another state.</summary>
     /// <param name="other">The other.</param>
