@@ -92,6 +92,35 @@ public sealed class LapLoadTests
     }
 
     [Fact]
+    public void On_a_bare_bus_that_ripples_the_source_keeps_what_the_mean_square_of_its_current_heats()
+    {
+        var it = Lapped.Of(
+            SampleRig.Brushed with
+            {
+                Controller = SampleRig.Brushed.Controller with { PwmFrequencyHz = 1000 },
+                Motor = SampleRig.Brushed.Motor with { InductanceH = 40e-6 },
+            }
+        );
+        var half = it.Lap.At(0.5);
+        var source = it.Rig.SourceAt(0.5, true);
+        double given = 0,
+            lost = 0,
+            onTime = 0;
+        foreach (var (power, segment) in half.Segments.Zip(it.Segments))
+        {
+            given += power.BatteryA * source.OpenCircuitV * segment.Segment.DurationS;
+            lost +=
+                Math.Pow(power.BatteryRmsA, 2) * source.ResistanceOhm * segment.Segment.DurationS;
+            onTime += power.BatteryA * power.BusV * segment.Segment.DurationS;
+        }
+
+        // What the cells give is what arrives and what the way to the controllers takes.
+        Assert.Equal(given, (half.PowerW * it.Lap.LapS) + lost, 1e-9 * given);
+        // The mean current times the voltage while on would be too much: the current is highest where the voltage is lowest.
+        Assert.True(half.PowerW * it.Lap.LapS < 0.999 * onTime);
+    }
+
+    [Fact]
     public void Energy_is_power_summed_over_the_run()
     {
         var it = Lapped.Of(Label);
