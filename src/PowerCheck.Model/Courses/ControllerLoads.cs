@@ -148,10 +148,7 @@ public sealed record ControllerLoads(
         double share
     )
     {
-        var start = new MotorTemperature(
-            from.WindingC + (share * (warmest.WindingC - from.WindingC)),
-            from.CaseC + (share * (warmest.CaseC - from.CaseC))
-        );
+        var start = from.Toward(warmest, share);
         var wanted = Warmed.Of(laps.Warmth, start, warmest);
         var (found, nearest) = (wanted, Near * (1 - share));
         for (var n = 2; n < laps.Count; n++)

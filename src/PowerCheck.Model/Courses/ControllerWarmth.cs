@@ -19,7 +19,7 @@ public sealed record ControllerWarmth(
     double SpanK
 )
 {
-    /// <summary>A lap that changes the level by no more than this is the last that does.</summary>
+    /// <summary>A lap that changes the level by no more than this is the last that does, assumed.</summary>
     private const double Settled = 1e-12;
 
     /// <summary>Level at the start, and end, of a lap that repeats itself.</summary>

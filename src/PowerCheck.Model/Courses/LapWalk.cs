@@ -5,10 +5,13 @@ namespace PowerCheck.Model.Courses;
 /// <summary>The motor lap after lap, from cold (M8).</summary>
 public sealed class LapWalk
 {
+    /// <summary>More laps than these are not looked at, assumed.</summary>
     private const int MostLaps = 20_000;
+
+    /// <summary>How long is walked at least [s], assumed.</summary>
     private const double LeastS = 3600;
 
-    /// <summary>A lap that changes the motor by no more than this is the last that does [K].</summary>
+    /// <summary>A lap that changes the motor by no more than this is the last that does [K], assumed.</summary>
     private const double LeastK = 1e-9;
 
     /// <summary>Laps that are driven piece by piece before the others follow from the laps around them, assumed.</summary>
@@ -115,27 +118,17 @@ public sealed class LapWalk
             var at = way == 0 ? last : Math.Clamp(last * (Sum(x) - Sum(from)) / way, 0, last);
             var before = (int)Math.Min(at, last - 1);
             var (low, high) = (Map(before).Apply(x), Map(before + 1).Apply(x));
-            return Between(low, high, at - before);
+            return low.Toward(high, at - before);
         }
 
         private HeatMap Map(int n) =>
             maps[n] ??= LapWarmth.MapOf(
                 walk.Warmth,
                 walk.Segments,
-                Between(from, to, (double)n / (maps.Length - 1))
+                from.Toward(to, (double)n / (maps.Length - 1))
             );
 
         private static double Sum(MotorTemperature x) => x.WindingC + x.CaseC;
-
-        private static MotorTemperature Between(
-            MotorTemperature a,
-            MotorTemperature b,
-            double share
-        ) =>
-            new(
-                a.WindingC + (share * (b.WindingC - a.WindingC)),
-                a.CaseC + (share * (b.CaseC - a.CaseC))
-            );
     }
 
     // The first seconds of a lap; what is far beyond all limits is left there.

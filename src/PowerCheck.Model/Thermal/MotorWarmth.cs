@@ -17,7 +17,7 @@ public sealed record MotorWarmth(Motor Motor, double AmbientC)
     /// <summary>How far ahead a time to a limit is looked for [s].</summary>
     public const double HorizonS = 3600;
 
-    /// <summary>How far ahead is looked at first [s].</summary>
+    /// <summary>How far ahead is looked at first [s], assumed.</summary>
     private const double FirstLookS = 60;
 
     /// <summary>Winding and case at the air's temperature.</summary>

@@ -301,6 +301,20 @@ public static class MotorTemperatureReadings
             ? new((next.WindingC + last.WindingC) / 2, (next.CaseC + last.CaseC) / 2)
             : next;
 
+    /// <summary>A state on the straight way to another one.</summary>
+    /// <param name="x">Where the way starts.</param>
+    /// <param name="other">Where it ends.</param>
+    /// <param name="share">Share of the way, 0 to 1.</param>
+    public static MotorTemperature Toward(
+        this MotorTemperature x,
+        MotorTemperature other,
+        double share
+    ) =>
+        new(
+            x.WindingC + (share * (other.WindingC - x.WindingC)),
+            x.CaseC + (share * (other.CaseC - x.CaseC))
+        );
+
     /// <summary>How far apart two readings are: the larger of both differences [K].</summary>
     /// <param name="x">One reading.</param>
     /// <param name="other">The other one.</param>

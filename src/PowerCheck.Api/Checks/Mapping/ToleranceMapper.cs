@@ -21,7 +21,7 @@ internal static class ToleranceMapper
             return label;
         }
 
-        var figures = Figures(label);
+        var figures = Figures(RigFill.Of(label, RigCompletion.Of(label)));
         return label with
         {
             Tolerances = tolerances
@@ -35,11 +35,9 @@ internal static class ToleranceMapper
     }
 
     /// <summary>Every figure of a rig by path, what is assumed included.</summary>
-    /// <param name="label">The rig.</param>
-    public static IReadOnlyDictionary<string, LabelFigure<RigLabel>> Figures(RigLabel label) =>
-        RigFigures
-            .Of(RigFill.Of(label, RigCompletion.Of(label)))
-            .ToDictionary(figure => figure.Path, StringComparer.Ordinal);
+    /// <param name="filled">The rig with what was assumed in its place.</param>
+    public static IReadOnlyDictionary<string, LabelFigure<RigLabel>> Figures(RigLabel filled) =>
+        RigFigures.Of(filled).ToDictionary(figure => figure.Path, StringComparer.Ordinal);
 
     private static Spread Map(ToleranceRequest tolerance, Unit unit) =>
         tolerance switch

@@ -46,8 +46,8 @@ internal static class ToleranceRules
             return;
         }
 
-        var complete = RigFill.Of(label, RigCompletion.Of(label));
-        var figures = ToleranceMapper.Figures(label);
+        var filled = RigFill.Of(label, RigCompletion.Of(label));
+        var figures = ToleranceMapper.Figures(filled);
         foreach (var (path, tolerance) in tolerances)
         {
             var at = $"{Member}.{path}";
@@ -55,7 +55,7 @@ internal static class ToleranceRules
             {
                 faults.Add(Unknown(at, path, figures.Keys));
             }
-            else if (figure.Read(complete) is not { } si)
+            else if (figure.Read(filled) is not { } si)
             {
                 faults.Add(
                     Conflict(
