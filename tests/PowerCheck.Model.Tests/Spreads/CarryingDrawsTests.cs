@@ -1,0 +1,83 @@
+using MathNet.Numerics.Distributions;
+using PowerCheck.Model.Spreads;
+using PowerCheck.Model.Uncertainty;
+
+namespace PowerCheck.Model.Tests.Spreads;
+
+/// <summary>
+/// When draws take over from the response to each input alone (M12), of one input whose draws lie one
+/// in each of equally likely slices.
+/// </summary>
+public sealed class CarryingDrawsTests
+{
+    private const int Seed = 11;
+    private const int Tried = 192;
+
+    private static Carrying Of(Func<double, double> distance, SpreadMethod asked) =>
+        Carrying.Of(z => [distance(z[0]), 100 + z[0]], 1, Seed, asked);
+
+    private static Odds Only(Carrying carried) => Assert.Single(carried.Odds);
+
+    // Deviate above which the highest of the slices lie.
+    private static double Above(int slices) => Normal.InvCDF(0, 1, 1 - ((double)slices / Tried));
+
+    [Theory]
+    [InlineData(1, SpreadMethod.Linear)]
+    [InlineData(2, SpreadMethod.Linear)]
+    [InlineData(3, SpreadMethod.Montecarlo)]
+    public void Up_to_two_draws_more_than_expected_may_be_past_a_limit(
+        int past,
+        SpreadMethod used
+    ) =>
+        // A straight line that meets its limit at 4 deviates, but the highest draws are past it.
+        Assert.Equal(used, Of(z => z > Above(past) ? 0.01 : z - 4, SpreadMethod.Linear).Used);
+
+    [Theory]
+    [InlineData(1, SpreadMethod.Linear)]
+    [InlineData(2, SpreadMethod.Linear)]
+    [InlineData(3, SpreadMethod.Montecarlo)]
+    public void Up_to_two_draws_less_than_expected_may_be_past_a_limit(
+        int short_,
+        SpreadMethod used
+    ) => Assert.Equal(used, Of(z => z > Above(short_) ? -0.01 : z + 4, SpreadMethod.Linear).Used);
+
+    [Fact]
+    public void Draws_past_a_limit_and_draws_short_of_it_outweigh_each_other()
+    {
+        // About five draws on either side of the limit change places.
+        var carried = Of(z => Math.Abs(z) < 0.06 ? -z : z, SpreadMethod.Linear);
+
+        Assert.Equal(SpreadMethod.Linear, carried.Used);
+        Assert.Equal(0.5, Only(carried).Exceedance, 1e-3);
+    }
+
+    [Fact]
+    public void A_figure_just_at_its_limit_is_not_past_it()
+    {
+        // 0 by each input alone, and 1 of it beyond two deviates.
+        var step = Only(Of(z => Math.Abs(z) > 2 ? 1 : 0, SpreadMethod.Montecarlo));
+        Assert.Equal(2 * Normal.CDF(0, 1, -2), step.Exceedance, 2e-3);
+        // A third of the half that a straight line has past the limit lies just at it.
+        var flat = Only(Of(z => z is > 0.1 and < 0.6 ? 0 : z, SpreadMethod.Montecarlo));
+        Assert.Equal(0.5 - (Normal.CDF(0, 1, 0.6) - Normal.CDF(0, 1, 0.1)), flat.Exceedance, 3e-3);
+    }
+
+    [Fact]
+    public void What_the_draws_lie_above_the_response_on_average_moves_the_probability()
+    {
+        // No draw of a product of squares crosses the limit by itself that far out.
+        static double Distance(double[] z) =>
+            -1 + (0.6 * z[0]) + (0.8 * z[1]) + (0.01 * z[0] * z[0] * z[1] * z[1]);
+        var carried = Carrying.Of(z => [Distance(z), z[0]], 2, Seed, SpreadMethod.Linear);
+        // The standard deviation is 1: further than that from the limit nothing counts.
+        var shift = LatinSquare
+            .Deviates(2, Tried, Seed)
+            .Average(z =>
+                Math.Clamp(Distance(z), -1, 1) - Math.Clamp(-1 + (0.6 * z[0]) + (0.8 * z[1]), -1, 1)
+            );
+
+        Assert.Equal(SpreadMethod.Linear, carried.Used);
+        Assert.InRange(shift, 0.002, 0.02);
+        Assert.Equal(1 - Normal.CDF(0, 1, 1 - shift), Only(carried).Exceedance, 1e-6);
+    }
+}
