@@ -64,6 +64,30 @@ public sealed class OvershootTests
     }
 
     [Fact]
+    public void A_hot_winding_warms_a_cool_case_past_where_it_settles()
+    {
+        // 300 °C in 20 J/K and 25 °C in 60 J/K would meet at 94 °C, were nothing lost to the air.
+        var warmth = new MotorWarmth(Parts.Motor(heat: Parts.Heat(magnetLimitC: 80)), 25);
+        var start = new MotorTemperature(300, 25);
+        var first = Enumerable
+            .Range(1, 100)
+            .First(s => warmth.After(Drive.Rest, start, s).CaseC >= 80);
+
+        var (_, magnet) = warmth.TimesToLimits(Drive.Rest, start, warmth.Settled(Drive.Rest));
+
+        Assert.InRange(magnet, first - 1, first);
+    }
+
+    [Fact]
+    public void A_throttle_that_drives_nothing_leaves_a_locked_winding_as_it_is_for_now()
+    {
+        var locked = new LockedWinding(Motor(120), Drive.Throttle(_ => 0, null, 1.5));
+
+        Assert.Equal(60, locked.AfterC(new(60, 25), 2));
+        Assert.Equal(double.PositiveInfinity, locked.TimeToLimit(new(60, 25)));
+    }
+
+    [Fact]
     public void A_run_without_end_warms_the_cases_after_it()
     {
         var warmth = Motor(1000);
