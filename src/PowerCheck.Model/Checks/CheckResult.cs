@@ -11,6 +11,7 @@ namespace PowerCheck.Model.Checks;
 
 /// <summary>Everything that the check of one rig found.</summary>
 /// <param name="Verdict">The verdict.</param>
+/// <param name="Confidence">How sure the verdict is; null where spread was not asked for.</param>
 /// <param name="Summary">The deciding figure and the condition in one plain sentence.</param>
 /// <param name="Findings">Every finding: deciding first, then by outcome, then the closest to its limit first.</param>
 /// <param name="LoadCases">The eight load cases.</param>
@@ -24,6 +25,7 @@ namespace PowerCheck.Model.Checks;
 /// <param name="Inputs">The figures that may be off, and by how much.</param>
 public sealed record CheckResult(
     Verdict Verdict,
+    Confidence? Confidence,
     string Summary,
     IReadOnlyList<Finding> Findings,
     LoadCases LoadCases,

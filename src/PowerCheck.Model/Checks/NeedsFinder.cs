@@ -135,12 +135,7 @@ internal static class NeedsFinder
         private double Rounded(double value, bool holdsBelow)
         {
             var shown = unknown.Unit.FromSi(value);
-            var step = Math.Pow(10, Math.Floor(Math.Log10(shown)) - 2);
-            var steps =
-                Counted ? shown / step
-                : holdsBelow ? Math.Floor(shown / step)
-                : Math.Ceiling(shown / step);
-            return unknown.Unit.ToSi(steps * step);
+            return Counted ? value : unknown.Unit.ToSi(Rounding.Digits(shown, 3, up: !holdsBelow));
         }
 
         private double Close(Finding finding, double value)

@@ -33,19 +33,15 @@ public sealed record ControllerWarmth(
     public double TemperatureC(double level) => AmbientC + (level * SpanK);
 
     /// <summary>
-    /// Levels over a run from cold: at its end, and the highest of it and of the laps after it. Those of a lap that repeats
-    /// itself where the length of the run is not known.
+    /// Levels over a run from cold: at its end, and the highest of all laps, those after it included. Those of a lap that
+    /// repeats itself where the length of the run is not known.
     /// </summary>
     /// <param name="runS">Length of the run [s]; NaN when not known.</param>
     public (double End, double Peak) Over(double runS)
     {
-        if (double.IsNaN(runS))
-        {
-            return (StartLevel, PeakLevel);
-        }
-
-        var run = Walk(runS);
-        return (run.Level, Math.Max(run.Peak, PeakLevel));
+        return double.IsNaN(runS)
+            ? (StartLevel, PeakLevel)
+            : (Walk(runS).Level, Math.Max(Walk(Math.Max(runS, ForS)).Peak, PeakLevel));
     }
 
     /// <summary>When the level first reaches the limit over the course, from cold [s].</summary>

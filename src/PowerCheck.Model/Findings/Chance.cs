@@ -4,11 +4,13 @@ namespace PowerCheck.Model.Findings;
 /// <param name="Exceedance">Probability that the figure is past its limit, 0 to 1.</param>
 /// <param name="Low">Lower end of the figure's 95 % interval, SI.</param>
 /// <param name="High">Upper end of the figure's 95 % interval, SI.</param>
+/// <param name="Width">Standard uncertainty of the distance past the limit, on the scale on which its causes add up.</param>
 /// <param name="DecidedBy">What decides it: the largest share of variance first.</param>
 public sealed record Chance(
     double Exceedance,
     double Low,
     double High,
+    double Width,
     IReadOnlyList<Share> DecidedBy
 );
 

@@ -64,6 +64,12 @@ public sealed record Finding
 
     /// <summary>What would have to be known; empty unless the outcome is unknown.</summary>
     public IReadOnlyList<Need> Needs { get; init; } = [];
+
+    /// <summary>What to measure so that it is surer; null where that would not help.</summary>
+    public Measure? Measure { get; init; }
+
+    /// <summary>What each single thing that the builder can change does to it, the smallest change first; empty unless sought.</summary>
+    public IReadOnlyList<Remedy> Remedies { get; init; } = [];
 }
 
 /// <summary>A figure that would decide an unknown outcome.</summary>

@@ -19,6 +19,9 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
         FindingCatalogue.DrivetrainPitch,
     ];
 
+    // What a rig is driven up and with: the condition in a builder's words.
+    private static readonly string[] Conditions = ["course.climbSlopeDegrees", "vehicle.massKg"];
+
     // Orders findings that are otherwise alike as the catalogue does.
     private static readonly FrozenDictionary<FindingKind, int> Place = FindingCatalogue
         .All.Select((kind, n) => KeyValuePair.Create(kind, n))
@@ -81,7 +84,13 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
             finding.InDoubt,
             finding.Caution
         );
-        var weighed = finding with { Outcome = outcome, Caution = caution, Chance = chance };
+        var weighed = finding with
+        {
+            Outcome = outcome,
+            Caution = caution,
+            Chance = chance,
+            Measure = Thresholds.IsOpen(chance.Exceedance) ? Measure.Of(chance.DecidedBy) : null,
+        };
         return finding.Bound && outcome != Outcome.Holds ? Make.Unknown(weighed) : weighed;
     }
 
@@ -149,11 +158,17 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
         return order != 0 ? order : string.CompareOrdinal(a.LoadCase, b.LoadCase);
     }
 
-    /// <summary>The deciding figure and the condition in one plain sentence.</summary>
+    /// <summary>How sure the verdict is, by the limit that decides it; low where nothing can be said of that.</summary>
+    public Confidence Confidence =>
+        Deciding?.Chance is { } chance ? Thresholds.Confidence(chance) : Confidence.Low;
+
+    private Finding? Deciding => Findings.FirstOrDefault(f => f.Decides);
+
+    /// <summary>The deciding figure and the condition in plain words.</summary>
     /// <param name="it">What was computed.</param>
     public string Summary(Inspection it)
     {
-        var decisive = Findings.FirstOrDefault(f => f.Decides);
+        var decisive = Deciding;
         return Verdict switch
         {
             Verdict.Suitable =>
@@ -163,9 +178,29 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
                     + $"{Say.Figure(it.Cases[LoadCaseName.Climb].BatteryCurrentA, Unit.Ampere)} of battery current, and the pack "
                     + $"{Lasting(it.Result.Endurance.RunTimeS)} on this course. Nearest to its limit: "
                     + $"{Lower(decisive?.Message)}",
-            Verdict.Limited => $"Limited: {Lower(decisive?.Message)}",
-            Verdict.Unsuitable => $"Unsuitable: {Lower(decisive?.Message)}",
+            Verdict.Limited => $"Limited: {Lower(decisive?.Message)}{Cure(decisive)}",
+            Verdict.Unsuitable => $"Unsuitable: {Lower(decisive?.Message)}{Cure(decisive)}",
             _ => $"Undetermined: {Lower(decisive?.Message)} To decide, give {Needed()}.",
+        };
+    }
+
+    // Up to where the limit holds, and the smallest single change.
+    private static string Cure(Finding? finding)
+    {
+        var cures = (finding?.Remedies ?? []).Where(remedy => remedy.Verdict is not null).ToArray();
+        var least = cures.Where(cure =>
+            cure.To < cure.From && Conditions.Contains(cure.Path, StringComparer.Ordinal)
+        );
+        var upTo = string.Join(" or ", least.Select(cure => Say.Figure(cure.To, cure.Unit)));
+        var smallest = cures is [var first, ..]
+            ? $"the smallest single change is the {first.Noun} at {Say.Figure(first.To, first.Unit)} instead of "
+                + $"{Say.Figure(first.From, first.Unit)}."
+            : "";
+        return (upTo, smallest) switch
+        {
+            ("", "") => "",
+            ("", _) => $" T{smallest[1..]}",
+            _ => $" This limit holds up to {upTo}; {smallest}",
         };
     }
 

@@ -81,6 +81,24 @@ public static class Thresholds
         return (capped, capped == Findings.Outcome.Holds && (caution || exceedance >= CautionFrom));
     }
 
+    /// <summary>Probability on either side of which it is clear on which side of a limit a figure is.</summary>
+    public const double ClearFrom = 0.95;
+
+    /// <summary>Share of the variance from assumed figures from which on measuring comes first.</summary>
+    public const double MostlyAssumed = 0.5;
+
+    /// <summary>Whether it is not clear on which side of a limit a figure is.</summary>
+    /// <param name="exceedance">Probability of being past the limit, 0 to 1.</param>
+    public static bool IsOpen(double exceedance) => exceedance is > 1 - ClearFrom and < ClearFrom;
+
+    /// <summary>How sure a verdict is that a limit decides.</summary>
+    /// <param name="chance">How sure the limit is.</param>
+    public static Confidence Confidence(Chance chance) =>
+        !IsOpen(chance.Exceedance) ? Findings.Confidence.High
+        : chance.DecidedBy.Where(share => share.Assumed).Sum(share => share.Part) > MostlyAssumed
+            ? Findings.Confidence.Low
+        : Findings.Confidence.Medium;
+
     /// <summary>What a severeness comes to: how close a figure is to its limit, 1 at it.</summary>
     /// <param name="severeness">Figure over limit, on the scale on which the margin is meant.</param>
     public static Outcome Outcome(double severeness) =>

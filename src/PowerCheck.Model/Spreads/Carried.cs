@@ -14,6 +14,9 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     /// <summary>How many more draws than expected may lie on one side of the limit, assumed.</summary>
     private const int TolerableDraws = 2;
 
+    /// <summary>Standard errors beyond which nothing lies, assumed.</summary>
+    private const double Sure = 4;
+
     private const double LowEnd = 0.025;
     private const double HighEnd = 0.975;
 
@@ -47,6 +50,11 @@ internal sealed class Carried(Response distance, Response estimate, int place)
         }
     }
 
+    /// <summary>Whether the probability from the draws is surely on its side of a threshold.</summary>
+    /// <param name="threshold">The threshold.</param>
+    public bool IsClearOf(double threshold) =>
+        Math.Abs(Exceedance - threshold) > Sure * StandardError;
+
     /// <summary>The odds by the response to each input alone.</summary>
     public Odds ByEach() =>
         new(Shifted(), Quantile(LowEnd), Quantile(HighEnd), distance.Variances());
@@ -55,14 +63,16 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     public Odds ByDraws()
     {
         var drawn = new Sample(estimates);
-        var exceedance = Math.Clamp(alone + ((double)(Over - Under) / distances.Count), 0, 1);
         return new(
-            exceedance,
+            Exceedance,
             drawn.Quantile(LowEnd),
             drawn.Quantile(HighEnd),
             distance.Variances()
         );
     }
+
+    private double Exceedance =>
+        Math.Clamp(alone + ((double)(Over - Under) / distances.Count), 0, 1);
 
     private int Over => distances.Count(d => d is { Drawn: > 0, Expected: <= 0 });
 

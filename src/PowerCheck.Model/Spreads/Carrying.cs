@@ -29,7 +29,14 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
     /// <param name="inputs">How many inputs there are.</param>
     /// <param name="seed">What the draws start from.</param>
     /// <param name="asked">The method asked for.</param>
-    public static Carrying Of(Quantities quantities, int inputs, int seed, SpreadMethod asked)
+    /// <param name="outcomesAlone">Whether it is enough to know on which side of every threshold a probability is.</param>
+    public static Carrying Of(
+        Quantities quantities,
+        int inputs,
+        int seed,
+        SpreadMethod asked,
+        bool outcomesAlone = false
+    )
     {
         var rigs = 0;
         double[] Counted(double[] deviates)
@@ -51,7 +58,7 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
 
         for (
             var round = 1;
-            round <= MostRounds && limits.Any(limit => limit.StandardError > EnoughError);
+            round <= MostRounds && limits.Any(limit => !IsKnown(limit, outcomesAlone));
             round++
         )
         {
@@ -60,6 +67,17 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
 
         return new(SpreadMethod.Montecarlo, rigs, [.. limits.Select(limit => limit.ByDraws())]);
     }
+
+    private static bool IsKnown(Carried limit, bool outcomesAlone) =>
+        limit.StandardError <= EnoughError
+        || (outcomesAlone && Array.TrueForAll(Thresholds, limit.IsClearOf));
+
+    // Where an outcome turns.
+    private static readonly double[] Thresholds =
+    [
+        Findings.Thresholds.DoubtfulFrom,
+        Findings.Thresholds.FailsFrom,
+    ];
 
     private static void Draw(Quantities quantities, Carried[] limits, double[][] draws)
     {

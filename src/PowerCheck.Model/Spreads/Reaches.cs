@@ -82,11 +82,16 @@ public sealed class Reaches
     private static bool IsRatio(Finding finding) =>
         finding.Unit != Unit.Celsius && finding.Estimate > 0;
 
-    // The distance past the limit on a scale on which causes add up: ln(reach) of what is a product of its causes; of a
-    // temperature rise, what the heat behind it is past that of the limit, for resistance grows along:
-    // (1 + g)·reach/(1 + g·reach) − 1.
-    // What cannot be computed any more counts as past the limit; a limit that is not even looked at, as kept.
-    private static double Distance(Finding? found)
+    /// <summary>
+    /// The distance past the limit on a scale on which causes add up: ln(reach) of what is a product of its causes; of a
+    /// temperature rise, what the heat behind it is past that of the limit, for resistance grows along:
+    /// (1 + g)·reach/(1 + g·reach) − 1.
+    /// </summary>
+    /// <remarks>
+    /// What cannot be computed any more counts as past the limit; a limit that is not even looked at, as kept.
+    /// </remarks>
+    /// <param name="found">The finding; null when it is not there.</param>
+    public static double Distance(Finding? found)
     {
         var reach =
             found is null ? 0
@@ -101,7 +106,10 @@ public sealed class Reaches
         return ((1 + Growth) * rise / (1 + (Growth * rise))) - 1;
     }
 
-    private static Finding? Same(Finding finding, IReadOnlyList<Finding> findings)
+    /// <summary>The same limit among the findings of another rig; null when it is not there.</summary>
+    /// <param name="finding">The finding.</param>
+    /// <param name="findings">The findings of the other rig.</param>
+    public static Finding? Same(Finding finding, IReadOnlyList<Finding> findings)
     {
         Finding? ofKind = null;
         var alone = true;

@@ -24,11 +24,13 @@ public sealed record Spreading(
     /// <param name="complete">The same, completed.</param>
     /// <param name="findings">What was found of it.</param>
     /// <param name="asked">How it is to be carried; linear gives way to Monte Carlo where it would mislead.</param>
+    /// <param name="outcomesAlone">Whether the outcomes are enough and the probabilities may be rough.</param>
     public static Spreading Of(
         RigLabel label,
         RigCompletion complete,
         IReadOnlyList<Finding> findings,
-        SpreadMethod asked
+        SpreadMethod asked,
+        bool outcomesAlone = false
     )
     {
         var filled = RigFill.Of(label, complete);
@@ -39,7 +41,7 @@ public sealed record Spreading(
         }
 
         var reaches = new Reaches(filled, inputs, findings);
-        var carried = Carrying.Of(reaches.At, inputs.Count, Seed(inputs), asked);
+        var carried = Carrying.Of(reaches.At, inputs.Count, Seed(inputs), asked, outcomesAlone);
         var chances = reaches.Tracked.Select(
             (finding, n) => Chance(finding, carried.Odds[n], inputs)
         );
@@ -71,6 +73,7 @@ public sealed record Spreading(
             odds.Exceedance,
             Reaches.Unscaled(finding, odds.Low),
             Reaches.Unscaled(finding, odds.High),
+            Math.Sqrt(variance),
             [.. shares.Where(share => share.Part >= LeastShare)]
         );
     }

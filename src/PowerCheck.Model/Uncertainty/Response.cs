@@ -56,12 +56,13 @@ public sealed record Response(
     public double Quantile(double probability)
     {
         var spread = StandardUncertainty;
-        return FindRoots.OfFunction(
-            limit => 1 - Exceedance(limit) - probability,
-            Mean - (Widest * spread),
-            Mean + (Widest * spread),
-            1e-6 * spread
+        var deviate = FindRoots.OfFunction(
+            x => 1 - Exceedance(Mean + (x * spread)) - probability,
+            -Widest,
+            Widest,
+            1e-6
         );
+        return Mean + (deviate * spread);
     }
 
     /// <summary>Deviate under which a standard normal lies with a probability.</summary>

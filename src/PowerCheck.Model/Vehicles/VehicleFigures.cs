@@ -65,6 +65,30 @@ public static class VehicleFigures
             Spread.None
         ),
         new(
+            "vehicle.drivetrain.pinionTeeth",
+            Unit.Teeth,
+            drivetrain => drivetrain.PinionTeeth,
+            (drivetrain, value) =>
+                drivetrain with
+                {
+                    PinionTeeth = Math.Max(1, (int)Math.Round(value)),
+                },
+            Spread.None,
+            1
+        ),
+        new(
+            "vehicle.drivetrain.spurTeeth",
+            Unit.Teeth,
+            drivetrain => drivetrain.SpurTeeth,
+            (drivetrain, value) =>
+                drivetrain with
+                {
+                    SpurTeeth = Math.Max(1, (int)Math.Round(value)),
+                },
+            Spread.None,
+            1
+        ),
+        new(
             "vehicle.drivetrain.transmissionRatio",
             Unit.One,
             drivetrain => drivetrain.TransmissionRatio,

@@ -79,7 +79,7 @@ public sealed class WeighingTests
         .Run(SampleRig.Brushless with { Motor = new() })
         .Findings.First(f => f.Outcome == Outcome.Unknown && f.Kind.Judged);
 
-    private static Chance Chance(double exceedance) => new(exceedance, 80, 120, []);
+    private static Chance Chance(double exceedance) => new(exceedance, 80, 120, 0.1, []);
 
     private static Finding Weighed(Finding finding, double exceedance) =>
         Assert.Single(Judgement.Weigh([finding], [Chance(exceedance)]));

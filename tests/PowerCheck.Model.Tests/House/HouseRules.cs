@@ -38,7 +38,9 @@ public sealed partial class HouseRules
         ["Findings"],
         ["Rigs"],
         ["Spreads"],
+        ["Remedies"],
         ["Checks"],
+        ["Shortlists"],
     ];
 
     public static TheoryData<Type> Types =>

@@ -18,8 +18,12 @@ public sealed class CheckAnswer
     [Word<Verdict>("suitable")]
     public required string Verdict { get; init; }
 
-    /// <summary>The deciding figure and the condition in one plain sentence.</summary>
-    [Text(600, "All judged limits hold; the closest is the winding temperature.")]
+    /// <summary>How sure the verdict is; absent where spread was not asked for. With low, the deciding finding names what to measure.</summary>
+    [Word<Confidence>("high")]
+    public string? Confidence { get; init; }
+
+    /// <summary>The deciding figure, up to where the limit holds, and the smallest change, in plain words.</summary>
+    [Text(1500, "All judged limits hold; the closest is the winding temperature.")]
     public required string Summary { get; init; }
 
     /// <summary>Limits held against figures: the deciding one first, then by outcome. Those that hold without a caution only with findings=all.</summary>

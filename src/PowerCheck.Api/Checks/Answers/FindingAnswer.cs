@@ -74,6 +74,13 @@ public sealed class FindingAnswer
     [Items(20)]
     public IReadOnlyList<NeedAnswer>? Needs { get; init; }
 
+    /// <summary>What to measure so that it is surer; absent where that would not help or spread was not asked for.</summary>
+    public MeasureAnswer? Measure { get; init; }
+
+    /// <summary>Of a limit that fails or is in doubt (with spread, of the deciding one): what each single thing that can be changed does to it, the smallest change first.</summary>
+    [Items(30)]
+    public IReadOnlyList<RemedyAnswer>? Remedies { get; init; }
+
     /// <summary>Keys of the sources it rests on; /v1/sources explains them.</summary>
     [Items(20)]
     [Text(20, "iec60149")]
@@ -110,4 +117,51 @@ public sealed class NeedAnswer
     /// <summary>True when the limit holds below the threshold, false when above; absent without a threshold.</summary>
     [Flag(true)]
     public bool? HoldsBelow { get; init; }
+}
+
+/// <summary>What to measure.</summary>
+public sealed class MeasureAnswer
+{
+    /// <summary>The member that then gives it.</summary>
+    [Text(100, "motor.resistanceMilliohm")]
+    public required string Path { get; init; }
+
+    /// <summary>How it is measured with common tools.</summary>
+    [Text(600, "Read each cell's internal resistance on the charger.")]
+    public required string How { get; init; }
+}
+
+/// <summary>What a single thing that the builder can change does to a limit. Sent at its path, to gives the outcome holds and this verdict.</summary>
+public sealed class RemedyAnswer
+{
+    /// <summary>The member that says it.</summary>
+    [Text(100, "vehicle.massKg")]
+    public required string Path { get; init; }
+
+    /// <summary>Its value now.</summary>
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 3.2)]
+    public required double From { get; init; }
+
+    /// <summary>The nearest value found at which the limit holds; absent when there is none.</summary>
+    [Figure(nameof(Model.Units.Unit.One), -1e12, 1e12, 2.9)]
+    public double? To { get; init; }
+
+    /// <summary>True when no value that was tried makes the limit hold; else absent.</summary>
+    [Flag(true)]
+    public bool? None { get; init; }
+
+    /// <summary>The unit of both; absent for plain numbers.</summary>
+    [Text(10, "kg")]
+    public string? Unit { get; init; }
+
+    /// <summary>The verdict on the rig with it, found by checking it again; absent when there is none.</summary>
+    [Word<Verdict>("suitable")]
+    public string? Verdict { get; init; }
+
+    /// <summary>What it does, in plain words.</summary>
+    [Text(
+        300,
+        "With the mass at 2.9 kg instead of 3.2 kg this limit holds; the verdict is then suitable."
+    )]
+    public required string Message { get; init; }
 }

@@ -19,6 +19,7 @@ internal static class AnswerWriter
             Id = id,
             Model = new() { Version = ModelVersion.Current },
             Verdict = Words.Of(result.Verdict),
+            Confidence = result.Confidence is { } confidence ? Words.Of(confidence) : null,
             Summary = result.Summary,
             Findings = FindingWriter.Write(result.Findings, allFindings),
             LoadCases = LoadCaseWriter.Write(result.LoadCases),

@@ -35,6 +35,13 @@ internal static class FindingWriter
                 ? [.. chance.DecidedBy.Select(Write)]
                 : null,
             Needs = finding.Needs.Count == 0 ? null : [.. finding.Needs.Select(Write)],
+            Measure = finding.Measure is { } measure
+                ? new() { Path = measure.Path, How = measure.How }
+                : null,
+            Remedies =
+                finding.Remedies.Count == 0
+                    ? null
+                    : [.. finding.Remedies.Select(RemedyWriter.Write)],
             Sources = finding.Kind.Sources,
         };
 

@@ -1,0 +1,91 @@
+using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
+using PowerCheck.Model.Tests.Rigs;
+
+namespace PowerCheck.Model.Tests.Findings;
+
+/// <summary>What to measure where a limit is in doubt, and how sure a verdict is (M12, M13).</summary>
+public sealed class MeasureTests
+{
+    private static Measure? Of(params (string Path, double Part)[] shares) =>
+        Measure.Of([.. shares.Select(share => new Share(share.Path, share.Part, true))]);
+
+    private static Confidence Sure(
+        double exceedance,
+        params (double Part, bool Assumed)[] shares
+    ) =>
+        Thresholds.Confidence(
+            new(
+                exceedance,
+                1,
+                2,
+                0.1,
+                [.. shares.Select(share => new Share("motor.massG", share.Part, share.Assumed))]
+            )
+        );
+
+    [Fact]
+    public void Every_input_that_was_assumed_of_many_rigs_can_be_measured_or_is_a_makers_rating()
+    {
+        string[] ratings =
+        [
+            "controller.continuousCurrentA",
+            "controller.burstCurrentA",
+            "controller.receiverSupply.continuousCurrentA",
+            "controller.receiverSupply.peakCurrentA",
+        ];
+        var known = Enumerable
+            .Range(1, 60)
+            .SelectMany(n =>
+            {
+                var label = RandomRig.Of(n);
+                return RigFigures.Of(RigFill.Of(label, RigCompletion.Of(label)));
+            })
+            .Select(figure => figure.Path)
+            .ToHashSet(StringComparer.Ordinal);
+
+        Assert.DoesNotContain(ratings, path => Of((path, 1)) is not null);
+        Assert.True(known.Count(path => Of((path, 1)) is not null) > 30);
+        Assert.NotNull(Of(("accessories.2.jammedCurrentA", 1)));
+    }
+
+    [Fact]
+    public void The_input_that_decides_the_most_of_those_that_can_be_measured_is_named()
+    {
+        var measure = Of(
+            ("controller.continuousCurrentA", 0.5),
+            ("motor.resistanceMilliohm", 0.3),
+            ("vehicle.massKg", 0.2)
+        );
+
+        Assert.Equal("motor.resistanceMilliohm", measure?.Path);
+        Assert.Contains("voltage over current", measure!.How, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0.1, true)]
+    [InlineData(0.099, false)]
+    public void What_decides_little_is_not_worth_measuring(double part, bool worth) =>
+        Assert.Equal(worth, Of(("motor.resistanceMilliohm", part)) is not null);
+
+    [Theory]
+    [InlineData(0.05, Confidence.High)]
+    [InlineData(0.051, Confidence.Low)]
+    [InlineData(0.949, Confidence.Low)]
+    [InlineData(0.95, Confidence.High)]
+    public void A_verdict_is_sure_where_its_deciding_limit_is_clear(
+        double exceedance,
+        Confidence confidence
+    ) => Assert.Equal(confidence, Sure(exceedance, (0.51, true), (0.49, false)));
+
+    [Fact]
+    public void In_doubt_confidence_is_medium_where_what_was_given_decides_half()
+    {
+        Assert.Equal(Confidence.Medium, Sure(0.5, (0.5, true), (0.5, false)));
+        Assert.Equal(Confidence.Low, Sure(0.5, (0.3, true), (0.21, true), (0.49, false)));
+    }
+
+    [Fact]
+    public void A_verdict_of_which_nothing_can_be_said_is_of_low_confidence() =>
+        Assert.Equal(Confidence.Low, Judgement.Of([]).Confidence);
+}

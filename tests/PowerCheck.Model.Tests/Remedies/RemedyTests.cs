@@ -1,0 +1,176 @@
+using PowerCheck.Model.Checks;
+using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
+using PowerCheck.Model.Spreads;
+using PowerCheck.Model.Tests.Rigs;
+
+namespace PowerCheck.Model.Tests.Remedies;
+
+/// <summary>What a single change makes of a limit that does not hold (M14), against checks of rigs changed by hand.</summary>
+public sealed class RemedyTests
+{
+    private static readonly (RigLabel Label, Finding Finding)[] Open =
+    [
+        .. Enumerable
+            .Range(1, 25)
+            .Select(RandomRig.Of)
+            .SelectMany(label =>
+                Check
+                    .Run(label, remedies: true)
+                    .Findings.Where(finding => finding.Remedies.Count > 0)
+                    .Select(finding => (label, finding))
+            ),
+    ];
+
+    private static IEnumerable<(RigLabel Label, Finding Finding, Remedy Remedy)> Cures =>
+        from open in Open
+        from remedy in open.Finding.Remedies
+        where remedy.Verdict is not null
+        select (open.Label, open.Finding, remedy);
+
+    private static CheckResult With(RigLabel label, Remedy remedy, double value) =>
+        Check.Run(RigFigures.With(label, remedy.Path, value));
+
+    private static Finding Same(CheckResult result, Finding finding) =>
+        Reaches.Same(finding, result.Findings)!;
+
+    [Fact]
+    public void Every_limit_that_fails_or_is_in_doubt_has_remedies_and_no_other_has()
+    {
+        var all = Enumerable
+            .Range(1, 25)
+            .SelectMany(n => Check.Run(RandomRig.Of(n), remedies: true).Findings);
+
+        Assert.All(
+            all,
+            finding =>
+                Assert.Equal(
+                    finding is { Kind.Judged: true, Outcome: Outcome.Fails or Outcome.Doubtful },
+                    finding.Remedies.Count > 0
+                )
+        );
+    }
+
+    [Fact]
+    public void A_rig_that_is_changed_as_said_keeps_the_limit_and_gets_the_verdict_that_is_said()
+    {
+        Assert.True(Cures.Count() > 100);
+        Assert.All(
+            Cures,
+            cure =>
+            {
+                var changed = With(cure.Label, cure.Remedy, cure.Remedy.To);
+                Assert.Equal(Outcome.Holds, Same(changed, cure.Finding).Outcome);
+                Assert.Equal(cure.Remedy.Verdict, changed.Verdict);
+            }
+        );
+    }
+
+    [Fact]
+    public void Half_of_the_change_is_hardly_ever_enough()
+    {
+        var halves = Cures
+            .Where(cure => cure.Remedy.Unit.Symbol is not ("teeth" or "cells" or "AWG"))
+            .Select(cure =>
+                Same(
+                    With(cure.Label, cure.Remedy, (cure.Remedy.From + cure.Remedy.To) / 2),
+                    cure.Finding
+                ).Outcome
+            )
+            .ToArray();
+
+        // A run that ends earlier warms the motor less: a few limits hold, do not, and hold again.
+        Assert.InRange(halves.Count(outcome => outcome == Outcome.Holds), 0, halves.Length / 50);
+    }
+
+    [Fact]
+    public void A_tooth_less_or_a_cell_less_of_the_change_is_not_enough()
+    {
+        var counted = Cures.Where(cure => cure.Remedy.Unit.Symbol is "teeth" or "cells" or "AWG");
+
+        Assert.NotEmpty(counted);
+        Assert.All(
+            counted,
+            cure =>
+            {
+                var nearer = cure.Remedy.To - Math.Sign(cure.Remedy.To - cure.Remedy.From);
+                Assert.NotEqual(
+                    Outcome.Holds,
+                    Same(With(cure.Label, cure.Remedy, nearer), cure.Finding).Outcome
+                );
+            }
+        );
+    }
+
+    [Fact]
+    public void Where_none_is_said_neither_end_of_what_was_tried_makes_it_hold()
+    {
+        var none =
+            from open in Open
+            from remedy in open.Finding.Remedies
+            where remedy.Verdict is null
+            from end in new[] { remedy.Least, remedy.Most }
+            select (open.Label, open.Finding, remedy, end);
+
+        Assert.True(none.Count() > 100);
+        Assert.All(
+            none,
+            tried =>
+                Assert.NotEqual(
+                    Outcome.Holds,
+                    Same(With(tried.Label, tried.remedy, tried.end), tried.Finding).Outcome
+                )
+        );
+    }
+
+    [Fact]
+    public void The_smallest_relative_change_comes_first_and_none_last()
+    {
+        Assert.All(
+            Open,
+            open =>
+            {
+                var sizes = open.Finding.Remedies.Select(remedy =>
+                    remedy.Verdict is null
+                        ? double.PositiveInfinity
+                        : Math.Abs(Math.Log(remedy.To / remedy.From))
+                );
+                Assert.Equal(sizes.Order(), sizes);
+            }
+        );
+    }
+
+    [Fact]
+    public void A_remedy_says_itself_in_plain_words()
+    {
+        var (_, _, cure) = Cures.First(c => c.Remedy.Path == "vehicle.massKg");
+
+        Assert.Equal(
+            $"With the mass at {Say.Figure(cure.To, cure.Unit)} instead of {Say.Figure(cure.From, cure.Unit)} this limit "
+                + $"holds; the verdict is then {cure.Verdict.ToString()!.ToLowerInvariant()}.",
+            cure.Message
+        );
+        var none = Open.SelectMany(open => open.Finding.Remedies).First(r => r.Verdict is null);
+        Assert.StartsWith($"No {none.Noun} from ", none.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_summary_says_up_to_where_the_deciding_limit_holds_and_the_smallest_change()
+    {
+        var (label, _, _) = Cures.First(c =>
+            c.Finding.Decides && c.Remedy.Path == "vehicle.massKg" && c.Remedy.To < c.Remedy.From
+        );
+        var result = Check.Run(label, remedies: true);
+        var remedies = result.Findings[0].Remedies;
+        var mass = remedies.Single(r => r.Path == "vehicle.massKg");
+
+        Assert.Contains("This limit holds up to ", result.Summary, StringComparison.Ordinal);
+        Assert.Contains(Say.Figure(mass.To, mass.Unit), result.Summary, StringComparison.Ordinal);
+        Assert.EndsWith(
+            $"the smallest single change is the {remedies[0].Noun} at {Say.Figure(remedies[0].To, remedies[0].Unit)} "
+                + $"instead of {Say.Figure(remedies[0].From, remedies[0].Unit)}.",
+            result.Summary,
+            StringComparison.Ordinal
+        );
+    }
+}
