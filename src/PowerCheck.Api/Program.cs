@@ -6,6 +6,7 @@ using PowerCheck.Api.Health;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 using PowerCheck.Api.Safety;
+using PowerCheck.Api.Shortlists;
 using PowerCheck.Api.Sources;
 
 if (Probe.Address(args) is { } address)
@@ -25,6 +26,7 @@ builder.Services.AddProblems();
 builder.Services.AddDocument();
 builder.Services.AddSingleton<QueryDoor>();
 builder.Services.AddSingleton<CheckDoor>();
+builder.Services.AddSingleton<ShortlistDoor>();
 
 var app = builder.Build();
 app.UseMiddleware<TraceHeaders>();
@@ -36,6 +38,7 @@ app.UseRouting();
 app.UseMiddleware<AnswerGuard>();
 
 app.MapChecks();
+app.MapShortlists();
 app.MapSources();
 app.MapFindings();
 app.MapProblems();

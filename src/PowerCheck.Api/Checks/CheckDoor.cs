@@ -1,9 +1,7 @@
-using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Checks.Rules;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Problems;
-using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Spreads;
 
 namespace PowerCheck.Api.Checks;
@@ -12,14 +10,10 @@ namespace PowerCheck.Api.Checks;
 internal sealed class CheckDoor(QueryDoor queries)
 {
     private const string Findings = "findings";
-    private const string Spread = "spread";
-    private static readonly string[] Options = [Findings, Spread];
+    private const string Remedies = "remedies";
+    private static readonly string[] Options = [Findings, SpreadOption.Name, Remedies];
     private static readonly string[] FindingsWords = ["all"];
-
-    private static readonly string[] SpreadWords =
-    [
-        .. Enum.GetValues<SpreadMethod>().Select(Words.Of),
-    ];
+    private static readonly string[] RemediesWords = ["none"];
 
     /// <summary>Reads body and query parameters.</summary>
     public CheckCall Read(ReadOnlySpan<byte> body, IQueryCollection query)
@@ -27,11 +21,12 @@ internal sealed class CheckDoor(QueryDoor queries)
         var faults = new Faults();
         queries.RefuseUnknown(query, Options, faults);
         var all = QueryDoor.Word(query, Findings, FindingsWords, faults) is not null;
-        var spread = Word<SpreadMethod>.Of(QueryDoor.Word(query, Spread, SpreadWords, faults));
+        var spread = SpreadOption.Of(query, faults);
+        var remedies = QueryDoor.Word(query, Remedies, RemediesWords, faults) is null;
         var (request, malformed) = RequestReader.Read<CheckRequest>(body, faults);
         if (malformed is not null)
         {
-            return new(new(), all, SpreadMethod.None, ProblemOf.Reading(malformed));
+            return new(new(), all, spread, remedies, ProblemOf.Reading(malformed));
         }
 
         if (request is not null)
@@ -42,7 +37,8 @@ internal sealed class CheckDoor(QueryDoor queries)
         return new(
             request ?? new(),
             all,
-            spread ?? SpreadMethod.None,
+            spread,
+            remedies,
             faults.None ? null : ProblemOf.Request(faults)
         );
     }
@@ -52,10 +48,12 @@ internal sealed class CheckDoor(QueryDoor queries)
 /// <param name="Request">The rig, as far as it was right.</param>
 /// <param name="AllFindings">Whether those that hold without a caution are wanted too.</param>
 /// <param name="Spread">How the spread of the figures is carried to the limits.</param>
+/// <param name="Remedies">Whether it is sought what would make the limits hold that do not.</param>
 /// <param name="Problem">What is wrong with the call; null when nothing is.</param>
 internal readonly record struct CheckCall(
     CheckRequest Request,
     bool AllFindings,
     SpreadMethod Spread,
+    bool Remedies,
     ProblemResult? Problem
 );

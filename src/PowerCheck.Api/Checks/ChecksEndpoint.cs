@@ -53,7 +53,7 @@ internal static class ChecksEndpoint
     private static CheckAnswer Answer(CheckCall call) =>
         AnswerWriter.Write(
             call.Request.Id,
-            Check.Run(RigMapper.Map(call.Request), call.Spread),
+            Check.Run(RigMapper.Map(call.Request), call.Spread, call.Remedies),
             call.AllFindings
         );
 }

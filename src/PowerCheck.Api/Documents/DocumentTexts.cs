@@ -12,6 +12,7 @@ internal sealed class DocumentTexts : IOpenApiDocumentTransformer
     private static readonly (string Name, string Description)[] Tags =
     [
         ("Checks", "Whether the parts of a rig work together."),
+        ("Shortlists", "What a part that is sought must be able to do, and which of some do best."),
         ("Reference", "What findings mean and what the model rests on."),
         ("Safety", "Cautions about batteries."),
         ("Problems", "The kinds of problem."),

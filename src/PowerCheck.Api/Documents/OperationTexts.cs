@@ -4,6 +4,7 @@ using Microsoft.OpenApi;
 using PowerCheck.Api.Checks;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
+using PowerCheck.Api.Shortlists;
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Spreads;
 
@@ -23,6 +24,9 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
         {
             case "checkRig":
                 Check(operation);
+                break;
+            case "rankParts":
+                Shortlist(operation);
                 break;
             case "getProblem":
                 Slug(operation);
@@ -82,19 +86,43 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
         operation.Parameters.Add(
             Option("findings", "all: list the findings that hold without a caution too.", ["all"])
         );
+        operation.Parameters.Add(Spread());
         operation.Parameters.Add(
             Option(
-                "spread",
-                "How the spread of the figures is carried to the limits: none (the best estimates alone, when left out), linear "
-                    + "(each input by itself; Monte Carlo where that would mislead) or montecarlo.",
-                [.. Enum.GetValues<SpreadMethod>().Select(Words.Of)]
+                "remedies",
+                "none: do not seek what would make the limits hold that do not, which takes most of the time.",
+                ["none"]
             )
         );
+        Body(operation, "The rig.", ExampleRig.Json);
+    }
+
+    private static void Shortlist(OpenApiOperation operation)
+    {
+        operation.Parameters ??= [];
+        operation.Parameters.Add(Spread());
+        Body(
+            operation,
+            "The rig without the part, and what could take its place.",
+            ExampleSearch.Json
+        );
+    }
+
+    private static OpenApiParameter Spread() =>
+        Option(
+            "spread",
+            "How the spread of the figures is carried to the limits: none (the best estimates alone, when left out), linear "
+                + "(each input by itself; Monte Carlo where that would mislead) or montecarlo.",
+            [.. Enum.GetValues<SpreadMethod>().Select(Words.Of)]
+        );
+
+    private static void Body(OpenApiOperation operation, string description, string example)
+    {
         if (operation.RequestBody is OpenApiRequestBody body)
         {
             body.Required = true;
-            body.Description = "The rig.";
-            body.Content!["application/json"].Example = JsonNode.Parse(ExampleRig.Json);
+            body.Description = description;
+            body.Content!["application/json"].Example = JsonNode.Parse(example);
         }
     }
 

@@ -10,7 +10,7 @@ namespace PowerCheck.Api.Documents;
 /// <summary>Writes units, ranges, words and examples into the schemas, from the attributes that the door reads too.</summary>
 internal sealed class SchemaFigures : IOpenApiDocumentTransformer
 {
-    private const string Requests = "PowerCheck.Api.Checks.Requests";
+    private const string Requests = "Request";
 
     private static readonly Dictionary<string, Type> Types = typeof(SchemaFigures)
         .Assembly.GetExportedTypes()
@@ -52,7 +52,7 @@ internal sealed class SchemaFigures : IOpenApiDocumentTransformer
             schema.Maximum = plain.Maximum.ToString("R", CultureInfo.InvariantCulture);
         }
 
-        if (string.Equals(type.Namespace, Requests, StringComparison.Ordinal))
+        if (type.Name.EndsWith(Requests, StringComparison.Ordinal))
         {
             schema.AdditionalPropertiesAllowed = false;
             schema.Required = type.GetProperties()

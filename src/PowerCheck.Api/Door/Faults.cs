@@ -37,6 +37,16 @@ internal sealed class Faults
         }
     }
 
+    /// <summary>Takes back that a member is missing which need not be there.</summary>
+    public void Forgive(string path)
+    {
+        found?.RemoveAll(fault =>
+            string.Equals(fault.Code, FaultCode.Missing, StringComparison.Ordinal)
+            && string.Equals(fault.Path, path, StringComparison.Ordinal)
+        );
+        found = found is { Count: > 0 } ? found : null;
+    }
+
     /// <summary>Whether a member, or anything inside it, is already known to be wrong.</summary>
     public bool Touch(string path) =>
         found is not null && found.Exists(fault => Within(fault, path));

@@ -8,7 +8,7 @@ namespace PowerCheck.Api.Tests.Documents;
 /// <summary>The document says everything that a caller needs, and says it as it is.</summary>
 public class DocumentTests
 {
-    private static readonly string[] Closed = ["verdict", "outcome", "severity"];
+    private static readonly string[] Closed = ["verdict", "outcome", "severity", "confidence"];
 
     [Fact]
     public async Task The_document_is_the_one_that_was_agreed()
@@ -165,12 +165,12 @@ public class DocumentTests
         }
 
         return operation.TryGetProperty("requestBody", out var body)
-            ? Service.Check(
+            ? Service.Post(
+                address,
                 body.GetProperty("content")
                     .GetProperty("application/json")
                     .GetProperty("example")
-                    .GetRawText(),
-                address[path.Length..]
+                    .GetRawText()
             )
             : Service.Get(address);
     }

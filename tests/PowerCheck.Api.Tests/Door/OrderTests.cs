@@ -11,7 +11,10 @@ public class OrderTests
     [MemberData(nameof(SampleRigs.Names), MemberType = typeof(SampleRigs))]
     public async Task Members_in_any_order_get_the_same_answer(string name)
     {
-        var answer = await Service.Check(SampleRigs.Of(name).ToJsonString(), "?findings=all");
+        var answer = await Service.Check(
+            SampleRigs.Of(name).ToJsonString(),
+            "?findings=all&remedies=none"
+        );
         Assert.NotEmpty(answer.Text);
 
         await Gen.Int[1, int.MaxValue - 1]
@@ -19,7 +22,10 @@ public class OrderTests
                 async number =>
                 {
                     var turned = Shuffled(SampleRigs.Of(name), new Random(number));
-                    var again = await Service.Check(turned.ToJsonString(), "?findings=all");
+                    var again = await Service.Check(
+                        turned.ToJsonString(),
+                        "?findings=all&remedies=none"
+                    );
                     Assert.Equal(answer.Text, again.Text);
                 },
                 iter: 10,

@@ -24,8 +24,14 @@ internal static class Service
         Check(Encoding.UTF8.GetBytes(body), query);
 
     public static Task<Answer> Check(byte[] body, string query = "") =>
+        Post("/v1/checks" + query, body);
+
+    public static Task<Answer> Post(string address, string body) =>
+        Post(address, Encoding.UTF8.GetBytes(body));
+
+    private static Task<Answer> Post(string address, byte[] body) =>
         Send(
-            new(HttpMethod.Post, "/v1/checks" + query)
+            new(HttpMethod.Post, address)
             {
                 Content = new ByteArrayContent(body)
                 {

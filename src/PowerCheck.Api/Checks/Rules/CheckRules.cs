@@ -8,19 +8,23 @@ namespace PowerCheck.Api.Checks.Rules;
 internal static class CheckRules
 {
     /// <summary>Notes every rule that the request breaks.</summary>
-    public static void Apply(CheckRequest request, Faults faults)
+    /// <param name="request">The request.</param>
+    /// <param name="faults">Where to note it.</param>
+    /// <param name="at">Where the request stands; empty where it is the whole body.</param>
+    public static void Apply(CheckRequest request, Faults faults, string at = "")
     {
-        var root = new Place(faults, "");
+        var root = new Place(faults, at);
         MotorRules.Apply(request.Motor, root.In("motor"));
         ControllerRules.Apply(request.Controller, root.In("controller"));
         BatteryRules.Apply(request.Battery, root.In("battery"));
         VehicleRules.Apply(request.Vehicle, root.In("vehicle"));
         CourseRules.Apply(request.Course, root.In("course"));
         AccessoryRules.Apply(request.Accessories ?? [], root);
-        ToleranceRules.Apply(request.Tolerances, faults);
+        var tolerances = root.In("tolerances");
+        ToleranceRules.Apply(request.Tolerances, tolerances, faults);
         if (faults.None)
         {
-            ToleranceRules.Apply(request.Tolerances, RigMapper.Untold(request), faults);
+            ToleranceRules.Apply(request.Tolerances, RigMapper.Untold(request), tolerances, faults);
         }
     }
 }

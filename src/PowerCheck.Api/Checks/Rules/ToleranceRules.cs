@@ -9,11 +9,10 @@ namespace PowerCheck.Api.Checks.Rules;
 /// <summary>A tolerance names a figure that the rig has, in one way.</summary>
 internal static class ToleranceRules
 {
-    private const string Member = "tolerances";
-
     /// <summary>Notes tolerances that say more than one thing, or nothing.</summary>
     public static void Apply(
         IReadOnlyDictionary<string, ToleranceRequest>? tolerances,
+        Place place,
         Faults faults
     )
     {
@@ -21,7 +20,7 @@ internal static class ToleranceRules
             var (path, tolerance) in tolerances ?? FrozenDictionary<string, ToleranceRequest>.Empty
         )
         {
-            var at = $"{Member}.{path}";
+            var at = place.Path(path);
             if (!OneWay(tolerance) && !faults.Touch(at))
             {
                 faults.Add(
@@ -38,6 +37,7 @@ internal static class ToleranceRules
     public static void Apply(
         IReadOnlyDictionary<string, ToleranceRequest>? tolerances,
         RigLabel label,
+        Place place,
         Faults faults
     )
     {
@@ -50,7 +50,7 @@ internal static class ToleranceRules
         var figures = ToleranceMapper.Figures(filled);
         foreach (var (path, tolerance) in tolerances)
         {
-            var at = $"{Member}.{path}";
+            var at = place.Path(path);
             if (!figures.TryGetValue(path, out var figure))
             {
                 faults.Add(Unknown(at, path, figures.Keys));

@@ -1,0 +1,63 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using PowerCheck.Api.Checks.Mapping;
+using PowerCheck.Api.Door;
+using PowerCheck.Api.Pipeline;
+using PowerCheck.Api.Problems;
+using PowerCheck.Model.Shortlists;
+
+namespace PowerCheck.Api.Shortlists;
+
+/// <summary>Choosing a part.</summary>
+internal static class ShortlistsEndpoint
+{
+    public static void MapShortlists(this IEndpointRouteBuilder routes) =>
+        routes
+            .MapPost("/v1/shortlists", Post)
+            .WithName("rankParts")
+            .WithTags("Shortlists")
+            .WithSummary("Choose a part")
+            .WithDescription(
+                "Computes what a motor, speed controller, pack or pinion must be able to do in a rig, with the limit that sets each figure, and ranks candidates by checking the rig with each."
+            )
+            .Accepts<ShortlistRequest>("application/json")
+            .Answers(Caching.None, ownQuery: true)
+            .ProducesProblems(
+                StatusCodes.Status400BadRequest,
+                StatusCodes.Status413PayloadTooLarge,
+                StatusCodes.Status415UnsupportedMediaType
+            );
+
+    private static async Task<Results<Ok<ShortlistAnswer>, ProblemResult>> Post(
+        HttpContext context,
+        ShortlistDoor door
+    )
+    {
+        if (!BodyForm.Readable(context.Request))
+        {
+            return ProblemOf.MediaType();
+        }
+
+        using var body = await BodyReader.Read(context.Request, context.RequestAborted);
+        if (body is null)
+        {
+            return ProblemOf.Size();
+        }
+
+        var call = door.Read(body.Bytes, context.Request.Query);
+        return call.Problem is { } problem ? problem : TypedResults.Ok(Answer(call));
+    }
+
+    private static ShortlistAnswer Answer(ShortlistCall call)
+    {
+        var open = ShortlistMapper.Open(call.Request);
+        var shortlist = Shortlist.Of(
+            open,
+            call.Seek,
+            call.Request.Fitted is { } fitted ? ShortlistMapper.With(open, fitted) : null,
+            ShortlistMapper.Candidates(call.Request, open),
+            Word<ShortlistOrder>.Of(call.Request.Order) ?? default,
+            call.Spread
+        );
+        return ShortlistWriter.Write(shortlist, call.Request.Limit ?? int.MaxValue);
+    }
+}

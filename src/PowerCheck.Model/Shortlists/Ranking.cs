@@ -1,0 +1,103 @@
+using PowerCheck.Model.Checks;
+using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
+using PowerCheck.Model.Spreads;
+
+namespace PowerCheck.Model.Shortlists;
+
+/// <summary>Orders candidates for an open place.</summary>
+internal static class Ranking
+{
+    /// <summary>Checks every candidate and puts the best first.</summary>
+    /// <param name="candidates">The candidates.</param>
+    /// <param name="fitted">The rig with the part that is fitted; null when none is.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="order">What they are ordered by.</param>
+    /// <param name="spread">How the spread of the figures is carried to the limits.</param>
+    public static IReadOnlyList<Ranked> Of(
+        IReadOnlyList<Candidate> candidates,
+        RigLabel? fitted,
+        SoughtPart part,
+        ShortlistOrder order,
+        SpreadMethod spread
+    )
+    {
+        var ordered = candidates
+            .Select(candidate => (candidate, Check.Run(candidate.Rig, spread)))
+            .Select(pair =>
+                (Candidate: pair.candidate, Result: pair.Item2, First: Deciding(pair.Item2))
+            )
+            .OrderBy(it => order == ShortlistOrder.Verdict ? (int)it.Result.Verdict : 0)
+            .ThenBy(it =>
+                order == ShortlistOrder.Mass ? Mass(it.Candidate.Rig, part) : Closeness(it.First)
+            )
+            .ThenBy(it => (int)it.Result.Verdict)
+            .ThenBy(it => it.Candidate.Id, StringComparer.Ordinal);
+        return
+        [
+            .. ordered.Select(
+                (it, n) =>
+                    new Ranked(
+                        it.Candidate,
+                        n + 1,
+                        it.Result.Verdict,
+                        it.First,
+                        Differences(fitted, it.Candidate.Rig, part)
+                    )
+            ),
+        ];
+    }
+
+    private static Finding? Deciding(CheckResult result) =>
+        result.Findings.FirstOrDefault(finding => finding.Decides);
+
+    private static double Closeness(Finding? finding) =>
+        finding?.Chance?.Exceedance
+        ?? (double.IsNaN(finding?.Severeness ?? 0) ? double.PositiveInfinity : finding?.Severeness)
+        ?? 0;
+
+    // What is not weighed comes last.
+    private static double Mass(RigLabel rig, SoughtPart part) =>
+        part switch
+        {
+            SoughtPart.Motor => rig.Motor.MassKg,
+            SoughtPart.Battery => rig.Battery.MassKg,
+            _ => null,
+        } ?? double.PositiveInfinity;
+
+    private static IReadOnlyList<Difference> Differences(
+        RigLabel? fitted,
+        RigLabel offered,
+        SoughtPart part
+    ) =>
+        fitted is null
+            ? []
+            :
+            [
+                .. from figure in RigFigures.Of(offered)
+                where figure.Path.StartsWith(Prefix(part), StringComparison.Ordinal)
+                let now = RigFigures
+                    .Of(fitted)
+                    .FirstOrDefault(f =>
+                        string.Equals(f.Path, figure.Path, StringComparison.Ordinal)
+                    )
+                    ?.Read(fitted)
+                let then = figure.Read(offered)
+                where !Equals(now, then)
+                select new Difference(
+                    figure.Path,
+                    figure.Unit,
+                    now ?? double.NaN,
+                    then ?? double.NaN
+                ),
+            ];
+
+    private static string Prefix(SoughtPart part) =>
+        part switch
+        {
+            SoughtPart.Motor => "motor.",
+            SoughtPart.Controller => "controller.",
+            SoughtPart.Battery => "battery.",
+            _ => "vehicle.drivetrain.pinionTeeth",
+        };
+}

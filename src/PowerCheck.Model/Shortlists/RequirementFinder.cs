@@ -1,0 +1,50 @@
+using PowerCheck.Model.Checks;
+using PowerCheck.Model.Rigs;
+using PowerCheck.Model.Spreads;
+
+namespace PowerCheck.Model.Shortlists;
+
+/// <summary>Finds what a part must be able to do that is left open (M14).</summary>
+/// <param name="Requirements">The figures that the part must have, each with the limit that sets it.</param>
+/// <param name="Settled">The rig with a part that has just these.</param>
+public sealed record RequirementFinder(IReadOnlyList<Requirement> Requirements, RigLabel Settled)
+{
+    /// <summary>How often the spread is looked at again at what it asks for, assumed enough.</summary>
+    private const int Rounds = 2;
+
+    /// <summary>The figures that the part must have so that every limit that it can help holds without a caution.</summary>
+    /// <remarks>
+    /// With spread, first by the best estimate; then by how far the limits of a part of just that kind are spread, which
+    /// changes little with the part.
+    /// </remarks>
+    /// <param name="label">The rig without the part.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="spread">How the spread of the figures is carried to the limits.</param>
+    public static RequirementFinder Of(RigLabel label, SoughtPart part, SpreadMethod spread)
+    {
+        var open = OpenPart.Of(part, label);
+        var found = Of(open, rig => Check.Run(rig).Findings);
+        for (var round = 0; spread != SpreadMethod.None && round < Rounds; round++)
+        {
+            var widths = new Widths(Check.Run(found.Settled, spread).Findings);
+            found = Of(open, rig => widths.Weigh(Check.Run(rig).Findings));
+        }
+
+        return found;
+    }
+
+    // Each figure is settled at what it needs before the next is sought, so that a part that has just these holds.
+    private static RequirementFinder Of(OpenPart open, Judge judge)
+    {
+        var rig = open.Label;
+        var found = new List<Requirement>();
+        foreach (var figure in open.Figures)
+        {
+            var window = new Window(rig, figure, judge);
+            found.AddRange(window.Requirements);
+            rig = window.Settled;
+        }
+
+        return new(found, rig);
+    }
+}

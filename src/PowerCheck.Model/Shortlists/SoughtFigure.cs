@@ -1,0 +1,51 @@
+using PowerCheck.Model.Units;
+
+namespace PowerCheck.Model.Shortlists;
+
+/// <summary>A figure of the sought part that is to be found.</summary>
+/// <param name="Path">The member.</param>
+/// <param name="Lowest">The lowest value that parts have, in the unit of the path, assumed.</param>
+/// <param name="Highest">The highest value that parts have, in the unit of the path, assumed.</param>
+/// <param name="Wanted">What is good.</param>
+/// <param name="Whole">Whether it is counted.</param>
+internal sealed record SoughtFigure(
+    string Path,
+    double Lowest,
+    double Highest,
+    Wanted Wanted,
+    bool Whole = false
+)
+{
+    /// <summary>Values between the ends, assumed enough to meet every window that matters.</summary>
+    private const int Steps = 36;
+
+    /// <summary>Values from the lowest to the highest, evenly spaced by factors; of what is counted every one.</summary>
+    public IReadOnlyList<double> Values =>
+        Whole
+            ? [.. Enumerable.Range((int)Lowest, (int)(Highest - Lowest) + 1).Select(n => (double)n)]
+            :
+            [
+                .. Enumerable
+                    .Range(0, Steps)
+                    .Select(n =>
+                        Rounding.Digits(
+                            Lowest * Math.Pow(Highest / Lowest, (double)n / (Steps - 1)),
+                            3,
+                            up: false
+                        )
+                    ),
+            ];
+}
+
+/// <summary>Which values of a figure are good.</summary>
+internal enum Wanted
+{
+    /// <summary>The more the better.</summary>
+    AtLeast,
+
+    /// <summary>The less the better.</summary>
+    AtMost,
+
+    /// <summary>Neither too little nor too much.</summary>
+    Between,
+}

@@ -1,0 +1,172 @@
+using System.Net;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using PowerCheck.Api.Shortlists;
+using PowerCheck.Api.Tests.Host;
+
+namespace PowerCheck.Api.Tests.Shortlists;
+
+/// <summary>Choosing a part over HTTP: what the answer asks for, sent to a check, holds.</summary>
+public class ShortlistTests
+{
+    private static JsonObject Search() => JsonNode.Parse(ExampleSearch.Json)!.AsObject();
+
+    private static async Task<Answer> Asked(JsonObject body, string query = "") =>
+        await Service.Post("/v1/shortlists" + query, body.ToJsonString());
+
+    [Fact]
+    public async Task A_controller_that_is_just_as_required_holds_in_a_check()
+    {
+        var answer = await Asked(Search());
+        Assert.True(answer.Status == HttpStatusCode.OK, answer.Text);
+        var requirement = answer.Json.GetProperty("requirement").EnumerateArray().ToArray();
+        Assert.True(requirement.Length > 5);
+
+        var check = Search()["check"]!.DeepClone().AsObject();
+        foreach (var figure in requirement.Where(r => r.TryGetProperty("unit", out _)))
+        {
+            var bound = figure.TryGetProperty("minimum", out var least)
+                ? least
+                : figure.GetProperty("maximum");
+            check.With(Text(figure, "path"), bound.GetDouble());
+        }
+
+        check.With("controller.motorKinds", new JsonArray("brushless"));
+        check.With("controller.sensorInput", true);
+        var checkedRig = await Service.Check(check.ToJsonString(), "?findings=all");
+        Assert.True(checkedRig.Status == HttpStatusCode.OK, checkedRig.Text);
+        var findings = checkedRig.Json.GetProperty("findings").EnumerateArray().ToArray();
+        Assert.All(
+            requirement,
+            figure =>
+                Assert.All(
+                    findings.Where(f => Text(f, "code") == Text(figure, "setBy")),
+                    f => Assert.Equal("holds", Text(f, "outcome"))
+                )
+        );
+    }
+
+    [Fact]
+    public async Task Candidates_are_ranked_and_compared_with_what_is_fitted()
+    {
+        var answer = await Asked(Search());
+        var candidates = answer.Json.GetProperty("candidates").EnumerateArray().ToArray();
+
+        Assert.Equal(["large", "small"], candidates.Select(c => Text(c, "id")));
+        Assert.Equal([1, 2], candidates.Select(c => c.GetProperty("rank").GetInt32()));
+        Assert.Contains(
+            candidates[0].GetProperty("differences").EnumerateArray(),
+            d =>
+                Text(d, "path") == "controller.continuousCurrentA"
+                && d.GetProperty("fitted").GetDouble() == 25
+                && d.GetProperty("candidate").GetDouble() == 80
+        );
+        Assert.True(answer.Json.TryGetProperty("batterySafety", out _));
+    }
+
+    [Fact]
+    public async Task No_more_candidates_are_answered_than_asked_for_and_the_order_can_be_chosen()
+    {
+        var body = Search();
+        body["limit"] = 1;
+        body["order"] = "margin";
+        var answer = await Asked(body);
+
+        Assert.Single(answer.Json.GetProperty("candidates").EnumerateArray());
+    }
+
+    [Fact]
+    public async Task Every_part_can_be_sought_and_the_sought_one_left_out()
+    {
+        var rig = Rigs.Example();
+        foreach (var part in new[] { "motor", "controller", "battery", "pinion" })
+        {
+            var check = rig.DeepClone().AsObject();
+            check.Remove(part);
+            if (part == "pinion")
+            {
+                check["vehicle"]!["drivetrain"]!.AsObject().Remove("pinionTeeth");
+            }
+
+            var answer = await Asked(new() { ["check"] = check, ["seek"] = part });
+
+            Assert.True(answer.Status == HttpStatusCode.OK, answer.Text);
+            Assert.NotEmpty(answer.Json.GetProperty("requirement").EnumerateArray());
+        }
+    }
+
+    [Theory]
+    [InlineData("check", null, "check", "missing")]
+    [InlineData("seek", null, "seek", "missing")]
+    [InlineData("seek", "\"servo\"", "seek", "out-of-range")]
+    [InlineData("candidates", """[{"motor":{}}]""", "candidates.0.controller", "missing")]
+    [InlineData(
+        "candidates",
+        """[{"controller":{},"pinionTeeth":9}]""",
+        "candidates.0.pinionTeeth",
+        "conflict"
+    )]
+    [InlineData(
+        "fitted",
+        """{"controller":{"minCells":4,"maxCells":2}}""",
+        "fitted.controller.minCells",
+        "conflict"
+    )]
+    [InlineData(
+        "candidates",
+        """[{"controller":{"minCells":4,"maxCells":2}}]""",
+        "candidates.0.controller.minCells",
+        "conflict"
+    )]
+    public async Task What_is_wrong_is_told_by_its_path(
+        string member,
+        string? json,
+        string path,
+        string code
+    )
+    {
+        var body = Search();
+        body.Remove(member);
+        if (json is not null)
+        {
+            body[member] = JsonNode.Parse(json);
+        }
+
+        var errors = (await Asked(body)).Errors;
+
+        Assert.Contains(errors, e => Text(e, "path") == path && Text(e, "code") == code);
+    }
+
+    [Fact]
+    public async Task A_part_that_is_not_sought_must_be_there()
+    {
+        var body = Search();
+        body["check"]!.AsObject().Remove("motor");
+
+        Assert.Equal(["check.motor"], (await Asked(body)).ErrorPaths);
+    }
+
+    [Fact]
+    public async Task A_pinion_is_sought_only_where_it_makes_the_ratio()
+    {
+        var body = Search();
+        body["seek"] = "pinion";
+        body.Remove("candidates");
+        body.Remove("fitted");
+        body["check"]!["controller"] = new JsonObject();
+
+        Assert.Equal(["check.vehicle.drivetrain.spurTeeth"], (await Asked(body)).ErrorPaths);
+    }
+
+    [Fact]
+    public async Task A_tolerance_that_is_wrong_is_told_by_its_path()
+    {
+        var body = Search();
+        body["check"]!["tolerances"] = new JsonObject { ["vehicle.masKg"] = 0.1 };
+
+        Assert.Equal(["check.tolerances.vehicle.masKg"], (await Asked(body)).ErrorPaths);
+    }
+
+    private static string Text(JsonElement element, string member) =>
+        element.TryGetProperty(member, out var text) ? text.GetString()! : "";
+}
