@@ -105,9 +105,13 @@ public sealed record ControllerWarmth(
             foreach (var (seconds, load) in Loads.At(Warmed(lap)))
             {
                 var piece = Math.Min(seconds, forS - t);
-                var left = double.IsInfinity(reached) ? Memory.TimeToLimit(level, load) : 0;
-                reached = double.IsInfinity(reached) && !(left > piece) ? t + left : reached;
-                level = Memory.After(level, load, piece);
+                var after = Memory.After(level, load, piece);
+                if (!(after < Memory.Limit) && double.IsInfinity(reached))
+                {
+                    reached = t + Memory.TimeToLimit(level, load);
+                }
+
+                level = after;
                 peak = Math.Max(peak, level);
                 t += piece;
             }
