@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Units;
 
@@ -184,7 +185,7 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
         };
     }
 
-    // Up to where the limit holds, and the smallest single change.
+    // Up to where the limit holds, and the smallest single change of those with the best verdict.
     private static string Cure(Finding? finding)
     {
         var cures = (finding?.Remedies ?? []).Where(remedy => remedy.Verdict is not null).ToArray();
@@ -192,17 +193,17 @@ public sealed record Judgement(Verdict Verdict, IReadOnlyList<Finding> Findings)
             cure.To < cure.From && Conditions.Contains(cure.Path, StringComparer.Ordinal)
         );
         var upTo = string.Join(" or ", least.Select(cure => Say.Figure(cure.To, cure.Unit)));
-        var smallest = cures is [var first, ..]
-            ? $"the smallest single change is the {first.Noun} at {Say.Figure(first.To, first.Unit)} instead of "
-                + $"{Say.Figure(first.From, first.Unit)}."
-            : "";
-        return (upTo, smallest) switch
-        {
-            ("", "") => "",
-            ("", _) => $" T{smallest[1..]}",
-            _ => $" This limit holds up to {upTo}; {smallest}",
-        };
+        var holds = upTo.Length == 0 ? "" : $" This limit holds up to {upTo}.";
+        return cures.MinBy(cure => cure.Verdict) is { } best
+            ? $"{holds} The smallest single change that {Leaving(best.Verdict!.Value)} is the {best.Noun} at "
+                + $"{Say.Figure(best.To, best.Unit)} instead of {Say.Figure(best.From, best.Unit)}."
+            : holds;
     }
+
+    private static string Leaving(Verdict verdict) =>
+        verdict == Verdict.Unsuitable
+            ? "makes this limit hold, and leaves others that fail,"
+            : $"makes the rig {Words.Of(verdict)}";
 
     private static string Lasting(double seconds) =>
         double.IsInfinity(seconds)

@@ -30,6 +30,7 @@ public static class Say
         {
             "" => text,
             "°" => text + "°",
+            "cells" when string.Equals(text, "1", StringComparison.Ordinal) => "1 cell",
             _ => $"{text} {unit.Symbol}",
         };
     }

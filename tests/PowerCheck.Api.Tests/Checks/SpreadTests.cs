@@ -1,7 +1,6 @@
 using System.Net;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using PowerCheck.Api.Tests.Door;
 using PowerCheck.Api.Tests.Host;
 
 namespace PowerCheck.Api.Tests.Checks;
@@ -31,7 +30,13 @@ public class SpreadTests
 
         for (var n = 0; n < Draws; n++)
         {
-            var drawn = await Settled(Drawn(name, first.Json, dice));
+            var drawn = await Settled(
+                PrintedSpreads.Drawn(
+                    SampleRigs.Of(name),
+                    first.Json,
+                    _ => PrintedSpreads.Normal(dice)
+                )
+            );
             foreach (var (key, finding) in Findings(drawn.Json))
             {
                 past[key] = past.GetValueOrDefault(key) + (IsPast(finding) ? 1 : 0);
@@ -136,69 +141,6 @@ public class SpreadTests
             )
             .GetValue<double>();
 
-    // The rig with every assumption said, and every figure that has a spread drawn from it.
-    private static JsonObject Drawn(string name, JsonElement answer, Random dice)
-    {
-        var body = SampleRigs.Of(name);
-        foreach (
-            var figure in answer
-                .GetProperty("assumptions")
-                .EnumerateArray()
-                .Concat(answer.GetProperty("tolerances").EnumerateArray())
-        )
-        {
-            // The speed of a segment that was left out follows the creep speed.
-            if (!Path(figure).EndsWith(".speedMPerS", StringComparison.Ordinal))
-            {
-                body.With(Path(figure), Value(figure, dice));
-            }
-        }
-
-        return body;
-    }
-
-    private static JsonNode? Value(JsonElement figure, Random dice)
-    {
-        if (figure.TryGetProperty("word", out var word))
-        {
-            return word.GetString() switch
-            {
-                "true" => true,
-                "false" => false,
-                var text => text,
-            };
-        }
-
-        var value = figure.GetProperty("value").GetDouble();
-        var drawn = figure.TryGetProperty("spread", out var spread)
-            ? Draw(value, spread, dice)
-            : value;
-        var generic = string.Join(
-            '.',
-            Path(figure).Split('.').Select(step => char.IsAsciiDigit(step[0]) ? "0" : step)
-        );
-        var range = RequestMembers.Of(generic).Figure!;
-        drawn = Math.Clamp(drawn, range.Minimum, range.Maximum);
-        return generic == "motor.polePairs" ? Math.Round(drawn) : drawn;
-    }
-
-    // Normal, log-normal for a factor, two normal halves between unlike ends; the ends hold 95 %.
-    private static double Draw(double value, JsonElement spread, Random dice)
-    {
-        var normal =
-            Math.Sqrt(-2 * Math.Log(1 - dice.NextDouble()))
-            * Math.Cos(Math.Tau * dice.NextDouble())
-            / 1.96;
-        double Of(string member) => spread.GetProperty(member).GetDouble();
-        return spread.EnumerateObject().First().Name switch
-        {
-            "relative" => value * Math.Max(0.02, 1 + (Of("relative") * normal)),
-            "factor" => value * Math.Pow(Of("factor"), normal),
-            "absolute" => value + (Of("absolute") * normal),
-            _ => value + (Math.Abs(Of(normal < 0 ? "low" : "high") - value) * normal),
-        };
-    }
-
     private static Dictionary<string, JsonElement> Findings(JsonElement answer) =>
         answer
             .GetProperty("findings")
@@ -210,17 +152,6 @@ public class SpreadTests
             .Where(group => group.Count() == 1)
             .ToDictionary(group => group.Key, group => group.Single());
 
-    // Limits of which the figure must not be under; all others must not be over.
-    private static readonly string[] AtLeast =
-    [
-        "battery.cutoff",
-        "drivetrain.torque-reserve",
-        "drivetrain.creep-control",
-        "receiver-supply.output-voltage",
-        "course.run-time",
-        "controller.rotor-sensing",
-    ];
-
     private static bool IsPast(JsonElement finding)
     {
         if (!finding.TryGetProperty("estimate", out var estimate))
@@ -230,7 +161,7 @@ public class SpreadTests
         }
 
         var (figure, limit) = (estimate.GetDouble(), finding.GetProperty("limit").GetDouble());
-        return AtLeast.Contains(finding.GetProperty("code").GetString(), StringComparer.Ordinal)
+        return PrintedSpreads.IsAtLeast(finding.GetProperty("code").GetString()!)
             ? figure < limit
             : figure > limit;
     }

@@ -164,13 +164,41 @@ public sealed class RemedyTests
         var remedies = result.Findings[0].Remedies;
         var mass = remedies.Single(r => r.Path == "vehicle.massKg");
 
+        var best = remedies.Where(r => r.Verdict is not null).Min(r => r.Verdict);
+        var smallest = remedies.First(r => r.Verdict == best);
         Assert.Contains("This limit holds up to ", result.Summary, StringComparison.Ordinal);
         Assert.Contains(Say.Figure(mass.To, mass.Unit), result.Summary, StringComparison.Ordinal);
-        Assert.EndsWith(
-            $"the smallest single change is the {remedies[0].Noun} at {Say.Figure(remedies[0].To, remedies[0].Unit)} "
-                + $"instead of {Say.Figure(remedies[0].From, remedies[0].Unit)}.",
+        Assert.Contains(
+            best == Verdict.Unsuitable
+                ? "The smallest single change that makes this limit hold, and leaves others that fail, is "
+                : $"The smallest single change that makes the rig {best.ToString()!.ToLowerInvariant()} is ",
             result.Summary,
             StringComparison.Ordinal
+        );
+        Assert.EndsWith(
+            $"the {smallest.Noun} at {Say.Figure(smallest.To, smallest.Unit)} instead of "
+                + $"{Say.Figure(smallest.From, smallest.Unit)}.",
+            result.Summary,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Of_the_changes_with_the_best_verdict_the_summary_names_the_smallest()
+    {
+        var summaries = Enumerable
+            .Range(1, 25)
+            .Select(n => Check.Run(RandomRig.Of(n), remedies: true))
+            .Where(result => result.Findings[0].Remedies.Any(r => r.Verdict is not null))
+            .ToArray();
+
+        Assert.Contains(
+            summaries,
+            r => r.Summary.Contains("change that makes the rig suitable", StringComparison.Ordinal)
+        );
+        Assert.Contains(
+            summaries,
+            r => r.Summary.Contains("leaves others that fail", StringComparison.Ordinal)
         );
     }
 }
