@@ -116,7 +116,13 @@ internal sealed record RefereedHeat(
             yield return new("winding in a jam", judged, read[index]);
         }
 
-        yield return Limit("winding's limit in a jam", winding, limitS, read[^1], highest);
+        yield return Limit(
+            "winding's limit in a jam",
+            WindingLimitC(cases.Rig.Motor),
+            limitS,
+            read[^1],
+            highest
+        );
     }
 
     private static IEnumerable<ComparedHeat> Climb(PlainRig rig, List<TemperatureReport> checks)
@@ -154,7 +160,7 @@ internal sealed record RefereedHeat(
 
         yield return Limit(
             "winding's limit in a climb",
-            winding,
+            WindingLimitC(motor),
             one.FromColdS,
             run.WindingC(endS),
             run.WindingC(endS)
@@ -199,14 +205,14 @@ internal sealed record RefereedHeat(
 
         yield return Limit(
             "controller's limit in a jam",
-            controller,
+            cases.Rig.Controller.MaxTemperatureC,
             jamS,
             deck.JamC(ends[0]),
             deck.JamC(ends[0])
         );
         yield return Limit(
             "controller's limit in a climb",
-            controller,
+            cases.Rig.Controller.MaxTemperatureC,
             climbS,
             deck.ClimbC(ends[1]),
             deck.ClimbC(ends[1])
@@ -219,17 +225,21 @@ internal sealed record RefereedHeat(
     // must be under it. A limit under the air's temperature is passed from the start on.
     private static ComparedHeat Limit(
         string quantity,
-        NodeReport node,
+        double limitC,
         double limitS,
         double circuitC,
         double highestC
     ) =>
         limitS switch
         {
-            0 => new(quantity, Math.Max(node.LimitC, circuitC), circuitC),
-            double.PositiveInfinity => new(quantity, Math.Max(node.LimitC, highestC), node.LimitC),
-            _ => new(quantity, node.LimitC, circuitC),
+            0 => new(quantity, Math.Max(limitC, circuitC), circuitC),
+            double.PositiveInfinity => new(quantity, Math.Max(limitC, highestC), limitC),
+            _ => new(quantity, limitC, circuitC),
         };
+
+    // The class of the insulation less what the hottest spot is warmer than the mean.
+    private static double WindingLimitC(PlainMotor motor) =>
+        motor.InsulationC - motor.HotSpotAllowanceK;
 
     private static CaseTemperature Of(NodeReport node, LoadCaseName name) =>
         node.Cases.Single(one => one.Case == name);
