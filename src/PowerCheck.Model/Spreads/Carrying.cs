@@ -15,7 +15,7 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
     private const int Round = 256;
 
     /// <summary>Most rounds of Monte Carlo, assumed.</summary>
-    private const int MostRounds = 14;
+    private const int MostRounds = 8;
 
     /// <summary>Standard error of a probability at which Monte Carlo ends, assumed.</summary>
     private const double EnoughError = 0.006;
