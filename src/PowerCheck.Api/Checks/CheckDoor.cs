@@ -16,7 +16,11 @@ internal sealed class CheckDoor(QueryDoor queries)
     private static readonly string[] RemediesWords = ["none"];
 
     /// <summary>Reads body and query parameters.</summary>
-    public CheckCall Read(ReadOnlySpan<byte> body, IQueryCollection query)
+    /// <returns>The call, and what is wrong with it; null when nothing is.</returns>
+    public (CheckCall Call, ProblemResult? Problem) Read(
+        ReadOnlySpan<byte> body,
+        IQueryCollection query
+    )
     {
         var faults = new Faults();
         queries.RefuseUnknown(query, Options, faults);
@@ -26,7 +30,7 @@ internal sealed class CheckDoor(QueryDoor queries)
         var (request, malformed) = RequestReader.Read<CheckRequest>(body, faults);
         if (malformed is not null)
         {
-            return new(new(), all, spread, remedies, ProblemOf.Reading(malformed));
+            return (new(new(), all, spread, remedies), ProblemOf.Reading(malformed));
         }
 
         if (request is not null)
@@ -34,11 +38,8 @@ internal sealed class CheckDoor(QueryDoor queries)
             CheckRules.Apply(request, faults);
         }
 
-        return new(
-            request ?? new(),
-            all,
-            spread,
-            remedies,
+        return (
+            new(request ?? new(), all, spread, remedies),
             faults.None ? null : ProblemOf.Request(faults)
         );
     }
@@ -49,11 +50,9 @@ internal sealed class CheckDoor(QueryDoor queries)
 /// <param name="AllFindings">Whether those that hold without a caution are wanted too.</param>
 /// <param name="Spread">How the spread of the figures is carried to the limits.</param>
 /// <param name="Remedies">Whether it is sought what would make the limits hold that do not.</param>
-/// <param name="Problem">What is wrong with the call; null when nothing is.</param>
 internal readonly record struct CheckCall(
     CheckRequest Request,
     bool AllFindings,
     SpreadMethod Spread,
-    bool Remedies,
-    ProblemResult? Problem
+    bool Remedies
 );

@@ -30,25 +30,10 @@ internal static class ChecksEndpoint
                 StatusCodes.Status415UnsupportedMediaType
             );
 
-    private static async Task<Results<Ok<CheckAnswer>, ProblemResult>> Post(
+    private static Task<Results<Ok<CheckAnswer>, ProblemResult>> Post(
         HttpContext context,
         CheckDoor door
-    )
-    {
-        if (!BodyForm.Readable(context.Request))
-        {
-            return ProblemOf.MediaType();
-        }
-
-        using var body = await BodyReader.Read(context.Request, context.RequestAborted);
-        if (body is null)
-        {
-            return ProblemOf.Size();
-        }
-
-        var call = door.Read(body.Bytes, context.Request.Query);
-        return call.Problem is { } problem ? problem : TypedResults.Ok(Answer(call));
-    }
+    ) => PostedBody.Answer(context, door.Read, Answer);
 
     private static CheckAnswer Answer(CheckCall call) =>
         AnswerWriter.Write(

@@ -15,6 +15,10 @@ public sealed class ShortlistAnswer
     [Items(50)]
     public required IReadOnlyList<RequirementAnswer> Requirement { get; init; }
 
+    /// <summary>What was filled in for what the request left out, of the rig and of the sought part.</summary>
+    [Items(300)]
+    public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
+
     /// <summary>The candidates, the best first.</summary>
     [Items(100)]
     public required IReadOnlyList<CandidateAnswer> Candidates { get; init; }

@@ -13,7 +13,11 @@ internal sealed class ShortlistDoor(QueryDoor queries)
     private static readonly string[] Options = [SpreadOption.Name];
 
     /// <summary>Reads body and query parameters.</summary>
-    public ShortlistCall Read(ReadOnlySpan<byte> body, IQueryCollection query)
+    /// <returns>The call, and what is wrong with it; null when nothing is.</returns>
+    public (ShortlistCall Call, ProblemResult? Problem) Read(
+        ReadOnlySpan<byte> body,
+        IQueryCollection query
+    )
     {
         var faults = new Faults();
         queries.RefuseUnknown(query, Options, faults);
@@ -21,7 +25,7 @@ internal sealed class ShortlistDoor(QueryDoor queries)
         var (request, malformed) = RequestReader.Read<ShortlistRequest>(body, faults);
         if (malformed is not null)
         {
-            return new(new(), default, spread, ProblemOf.Reading(malformed));
+            return (new(new(), default, spread), ProblemOf.Reading(malformed));
         }
 
         var seek = faults.Touch("seek") ? null : Word<SoughtPart>.Of(request?.Seek);
@@ -30,10 +34,8 @@ internal sealed class ShortlistDoor(QueryDoor queries)
             ShortlistRules.Apply(request, seek, faults);
         }
 
-        return new(
-            request ?? new(),
-            seek ?? default,
-            spread,
+        return (
+            new(request ?? new(), seek ?? default, spread),
             faults.None ? null : ProblemOf.Request(faults)
         );
     }
@@ -43,10 +45,8 @@ internal sealed class ShortlistDoor(QueryDoor queries)
 /// <param name="Request">The search, as far as it was right.</param>
 /// <param name="Seek">The part that is sought.</param>
 /// <param name="Spread">How the spread of the figures is carried to the limits.</param>
-/// <param name="Problem">What is wrong with the call; null when nothing is.</param>
 internal readonly record struct ShortlistCall(
     ShortlistRequest Request,
     SoughtPart Seek,
-    SpreadMethod Spread,
-    ProblemResult? Problem
+    SpreadMethod Spread
 );

@@ -10,7 +10,13 @@ internal static class ShortlistMapper
 {
     /// <summary>The rig without the part that is sought.</summary>
     /// <param name="request">The search.</param>
-    public static RigLabel Open(ShortlistRequest request) => RigMapper.Map(request.Check ?? new());
+    /// <param name="seek">The part that is sought.</param>
+    public static RigLabel Open(ShortlistRequest request, SoughtPart seek)
+    {
+        var rig = RigMapper.Map(request.Check ?? new());
+        // The door put some teeth there, so that the rest of the drivetrain could be looked at.
+        return seek == SoughtPart.Pinion ? WithPinion(rig, null) : rig;
+    }
 
     /// <summary>The rig with a part in the open place.</summary>
     /// <param name="open">The rig without it.</param>
@@ -24,12 +30,15 @@ internal static class ShortlistMapper
                 Controller = ControllerMapper.Map(controller),
             },
             { Battery: { } battery } => open with { Battery = BatteryMapper.Map(battery) },
-            _ => open with
+            _ => WithPinion(open, part.PinionTeeth),
+        };
+
+    private static RigLabel WithPinion(RigLabel rig, int? teeth) =>
+        rig with
+        {
+            Vehicle = rig.Vehicle with
             {
-                Vehicle = open.Vehicle with
-                {
-                    Drivetrain = open.Vehicle.Drivetrain with { PinionTeeth = part.PinionTeeth },
-                },
+                Drivetrain = rig.Vehicle.Drivetrain with { PinionTeeth = teeth },
             },
         };
 

@@ -65,7 +65,15 @@ internal static class ShortlistRules
             );
         }
 
-        drivetrain.PinionTeeth ??= SomeTeeth;
+        if (drivetrain.PinionTeeth is not null)
+        {
+            place.Conflict(
+                "pinionTeeth",
+                $"{place.Path("pinionTeeth")} is what is sought. Leave it out, or give it as fitted."
+            );
+        }
+
+        drivetrain.PinionTeeth = SomeTeeth;
     }
 
     private static void Candidate(

@@ -17,6 +17,7 @@ internal static class ShortlistWriter
         {
             Model = new() { Version = ModelVersion.Current },
             Requirement = [.. shortlist.Requirements.Select(Write)],
+            Assumptions = [.. shortlist.Assumptions.Select(AssumptionWriter.Write)],
             Candidates = [.. shortlist.Candidates.Take(limit).Select(Write)],
             BatterySafety = SafetyBlock.Plain,
         };

@@ -27,29 +27,14 @@ internal static class ShortlistsEndpoint
                 StatusCodes.Status415UnsupportedMediaType
             );
 
-    private static async Task<Results<Ok<ShortlistAnswer>, ProblemResult>> Post(
+    private static Task<Results<Ok<ShortlistAnswer>, ProblemResult>> Post(
         HttpContext context,
         ShortlistDoor door
-    )
-    {
-        if (!BodyForm.Readable(context.Request))
-        {
-            return ProblemOf.MediaType();
-        }
-
-        using var body = await BodyReader.Read(context.Request, context.RequestAborted);
-        if (body is null)
-        {
-            return ProblemOf.Size();
-        }
-
-        var call = door.Read(body.Bytes, context.Request.Query);
-        return call.Problem is { } problem ? problem : TypedResults.Ok(Answer(call));
-    }
+    ) => PostedBody.Answer(context, door.Read, Answer);
 
     private static ShortlistAnswer Answer(ShortlistCall call)
     {
-        var open = ShortlistMapper.Open(call.Request);
+        var open = ShortlistMapper.Open(call.Request, call.Seek);
         var shortlist = Shortlist.Of(
             open,
             call.Seek,

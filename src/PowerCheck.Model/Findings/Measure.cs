@@ -13,9 +13,12 @@ public sealed record Measure(string Path, string How)
     private const string Scale = "Weigh it on a kitchen scale.";
     private const string Calliper = "Measure it with a calliper.";
     private const string Cooling =
-        "Warm it up on the course, let it stand and read it with an infrared thermometer every half minute: the time in which its rise over the air falls to 37 % is resistance to the air times heat capacity.";
-    private const string Copper =
-        "Measure the winding's resistance right after a run: copper gains 0.39 % a kelvin. What the winding is warmer than the can, over the copper heat, is this.";
+        "Warm it up on the course, let it stand and read it with an infrared thermometer every half minute, and note the time in which its rise over the air falls to 37 %: ";
+    private const string Resistance = Cooling + "that time over its heat capacity.";
+    private const string Capacity = Cooling + "that time over its resistance to the air.";
+
+    private const string Gauge =
+        "Read the number printed on its insulation, or measure the bare strands, twisted tight, with a calliper and look the diameter up in a wire table.";
     private const string Servo =
         "Put a meter or a clamp into its supply lead and read the current; hold a servo's horn against the stop for a moment only.";
 
@@ -41,10 +44,12 @@ public sealed record Measure(string Path, string How)
         ["motor.massG"] = Scale,
         ["motor.canDiameterMm"] = Calliper,
         ["motor.canLengthMm"] = Calliper,
-        ["motor.thermal.caseToAmbientKPerW"] = Cooling,
-        ["motor.thermal.caseJPerK"] = Cooling,
-        ["motor.thermal.windingToCaseKPerW"] = Copper,
-        ["motor.thermal.windingJPerK"] = Copper,
+        ["motor.thermal.caseToAmbientKPerW"] = Resistance,
+        ["motor.thermal.caseJPerK"] = Capacity,
+        ["motor.thermal.windingToCaseKPerW"] =
+            "Measure the winding's resistance right after a steady run, and the can with an infrared thermometer: copper gains 0.39 % a kelvin. What the winding is warmer than the can, over the heat in it.",
+        ["motor.thermal.windingJPerK"] =
+            "Hold the shaft, send a few amperes from a current-limited supply through the cold motor for five seconds, and measure the winding's resistance before and right after: copper gains 0.39 % a kelvin. The heat put in over the rise.",
         ["controller.onResistanceMilliohm"] =
             "At full throttle and a steady load read the voltage between pack and motor leads across the controller: voltage over current.",
         ["controller.pwmFrequencyHz"] =
@@ -63,8 +68,9 @@ public sealed record Measure(string Path, string How)
             "Read each cell's internal resistance on the charger, the pack half charged and at 20 to 25 °C; take the mean.",
         ["battery.connectorMilliohm"] =
             "Read the voltage across the mated connector at a steady load: voltage over current.",
-        ["battery.packToAmbientKPerW"] = Cooling,
+        ["battery.packToAmbientKPerW"] = Resistance,
         ["battery.massG"] = Scale,
+        ["battery.temperatureC"] = "Read the pack with an infrared thermometer before the run.",
         ["vehicle.massKg"] = "Weigh it ready to run, pack and body on, on a kitchen scale.",
         ["vehicle.tireDiameterMm"] =
             "Roll the loaded rig through ten turns of a wheel beside a tape measure: the way over 31.4.",
@@ -78,6 +84,8 @@ public sealed record Measure(string Path, string How)
             "Take the pinion out of mesh and pull the rig over level ground with a luggage scale: pull over weight.",
         ["course.frictionCoefficient"] =
             "Lay the rig with locked wheels on a board of the course's surface and raise it until the rig slides: the tangent of that angle.",
+        ["wiring.batteryLeadAwg"] = Gauge,
+        ["wiring.motorLeadAwg"] = Gauge,
         ["wiring.batteryLeadMm"] = "Lay a tape measure along it.",
         ["wiring.motorLeadMm"] = "Lay a tape measure along it.",
         ["accessories.0.idleCurrentA"] = Servo,

@@ -7,8 +7,8 @@ namespace PowerCheck.Model.Remedies;
 /// <summary>A single thing about a rig that its builder or driver can change (M14).</summary>
 /// <param name="Path">The member that says it.</param>
 /// <param name="Noun">What it is, in a sentence.</param>
-/// <param name="Least">The smallest value tried, in the unit of the path.</param>
-/// <param name="Most">The largest value tried, in the unit of the path.</param>
+/// <param name="Least">The smallest value that is tried at all, in the unit of the path, assumed.</param>
+/// <param name="Most">The largest value that is tried at all, in the unit of the path, assumed.</param>
 /// <param name="Whole">Whether it is counted.</param>
 /// <param name="Under">The member that it must not be above where that is given.</param>
 /// <param name="Over">The member that it must not be under where that is given.</param>

@@ -23,15 +23,14 @@ internal static class Ranking
     )
     {
         var ordered = candidates
-            .Select(candidate => (candidate, Check.Run(candidate.Rig, spread)))
-            .Select(pair =>
-                (Candidate: pair.candidate, Result: pair.Item2, First: Deciding(pair.Item2))
-            )
-            .OrderBy(it => order == ShortlistOrder.Verdict ? (int)it.Result.Verdict : 0)
+            .Select(candidate => (Candidate: candidate, Result: Check.Run(candidate.Rig, spread)))
+            .OrderBy(it => order == ShortlistOrder.Verdict ? it.Result.Verdict : default)
             .ThenBy(it =>
-                order == ShortlistOrder.Mass ? Mass(it.Candidate.Rig, part) : Closeness(it.First)
+                order == ShortlistOrder.Mass
+                    ? Mass(it.Candidate.Rig, part)
+                    : Closeness(Deciding(it.Result))
             )
-            .ThenBy(it => (int)it.Result.Verdict)
+            .ThenBy(it => it.Result.Verdict)
             .ThenBy(it => it.Candidate.Id, StringComparer.Ordinal);
         return
         [
@@ -41,7 +40,7 @@ internal static class Ranking
                         it.Candidate,
                         n + 1,
                         it.Result.Verdict,
-                        it.First,
+                        Deciding(it.Result),
                         Differences(fitted, it.Candidate.Rig, part)
                     )
             ),
@@ -51,10 +50,15 @@ internal static class Ranking
     private static Finding? Deciding(CheckResult result) =>
         result.Findings.FirstOrDefault(finding => finding.Decides);
 
+    // Where nothing is judged nothing is close; what is not known comes last.
     private static double Closeness(Finding? finding) =>
-        finding?.Chance?.Exceedance
-        ?? (double.IsNaN(finding?.Severeness ?? 0) ? double.PositiveInfinity : finding?.Severeness)
-        ?? 0;
+        finding switch
+        {
+            null => 0,
+            { Chance: { } chance } => chance.Exceedance,
+            { Severeness: double.NaN } => double.PositiveInfinity,
+            _ => finding.Severeness,
+        };
 
     // What is not weighed comes last.
     private static double Mass(RigLabel rig, SoughtPart part) =>

@@ -1,3 +1,4 @@
+using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Spreads;
 
@@ -5,9 +6,11 @@ namespace PowerCheck.Model.Shortlists;
 
 /// <summary>What a part must be able to do that is left open, and which of some candidates do best (M14).</summary>
 /// <param name="Requirements">What it must be able to do.</param>
+/// <param name="Assumptions">What was assumed to find that.</param>
 /// <param name="Candidates">The candidates in order.</param>
 public sealed record Shortlist(
     IReadOnlyList<Requirement> Requirements,
+    IReadOnlyList<Assumption> Assumptions,
     IReadOnlyList<Ranked> Candidates
 )
 {
@@ -25,12 +28,13 @@ public sealed record Shortlist(
         IReadOnlyList<Candidate> candidates,
         ShortlistOrder order,
         SpreadMethod spread
-    ) =>
-        new(
-            [
-                .. RequiredWords.Of(label, part),
-                .. RequirementFinder.Of(label, part, spread).Requirements,
-            ],
+    )
+    {
+        var required = RequiredPart.Of(label, part, spread);
+        return new(
+            [.. RequiredWords.Of(label, part), .. required.Requirements],
+            required.Assumptions,
             Ranking.Of(candidates, fitted, part, order, spread)
         );
+    }
 }

@@ -1,3 +1,5 @@
+using PowerCheck.Model.Assumptions;
+using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Units;
 
 namespace PowerCheck.Model.Shortlists;
@@ -8,12 +10,14 @@ namespace PowerCheck.Model.Shortlists;
 /// <param name="Highest">The highest value that parts have, in the unit of the path, assumed.</param>
 /// <param name="Wanted">What is good.</param>
 /// <param name="Whole">Whether it is counted.</param>
+/// <param name="LeftOut">Whether it goes with the figures before it until it is sought, as of a part on whose box it is not.</param>
 internal sealed record SoughtFigure(
     string Path,
     double Lowest,
     double Highest,
     Wanted Wanted,
-    bool Whole = false
+    bool Whole = false,
+    bool LeftOut = false
 )
 {
     /// <summary>Values between the ends, assumed enough to meet every window that matters.</summary>
@@ -35,6 +39,27 @@ internal sealed record SoughtFigure(
                         )
                     ),
             ];
+
+    /// <summary>Where the figure stands.</summary>
+    /// <param name="rig">The rig.</param>
+    public LabelFigure<RigLabel> In(RigLabel rig) =>
+        RigFigures
+            .Of(rig)
+            .Single(figure => string.Equals(figure.Path, Path, StringComparison.Ordinal));
+
+    /// <summary>The rig with the figure beyond any part's, or as it is where it is left out.</summary>
+    /// <param name="rig">The rig.</param>
+    public RigLabel Open(RigLabel rig)
+    {
+        var best = Wanted switch
+        {
+            Wanted.AtLeast => Highest,
+            Wanted.AtMost => Lowest,
+            _ => Math.Sqrt(Lowest * Highest),
+        };
+        var figure = In(rig);
+        return LeftOut ? rig : figure.Write(rig, figure.Unit.ToSi(best));
+    }
 }
 
 /// <summary>Which values of a figure are good.</summary>

@@ -6,9 +6,9 @@ using PowerCheck.Model.Units;
 
 namespace PowerCheck.Model.Shortlists;
 
-/// <summary>Judges a rig.</summary>
-/// <param name="label">The rig.</param>
-internal delegate IReadOnlyList<Finding> Judge(RigLabel label);
+/// <summary>Finds what holds of a rig and what does not.</summary>
+/// <param name="rig">The rig.</param>
+internal delegate IReadOnlyList<Finding> Inspect(RigLabel rig);
 
 /// <summary>The values of one figure at which every limit holds that it can make hold.</summary>
 internal sealed class Window
@@ -16,18 +16,16 @@ internal sealed class Window
     private readonly RigLabel rig;
     private readonly SoughtFigure sought;
     private readonly LabelFigure<RigLabel> figure;
-    private readonly Judge judge;
+    private readonly Inspect inspect;
 
     /// <summary>Looks for the values.</summary>
     /// <param name="rig">The rig, its part open.</param>
     /// <param name="sought">The figure.</param>
-    /// <param name="judge">How a rig is judged.</param>
-    public Window(RigLabel rig, SoughtFigure sought, Judge judge)
+    /// <param name="inspect">How a rig is inspected.</param>
+    public Window(RigLabel rig, SoughtFigure sought, Inspect inspect)
     {
-        (this.rig, this.sought, this.judge) = (rig, sought, judge);
-        figure = RigFigures
-            .Of(rig)
-            .Single(f => string.Equals(f.Path, sought.Path, StringComparison.Ordinal));
+        (this.rig, this.sought, this.inspect) = (rig, sought, inspect);
+        figure = sought.In(rig);
         var values = sought.Values;
         var found = values.Select(Findings).ToArray();
         var best = Best(found);
@@ -45,11 +43,20 @@ internal sealed class Window
             high++;
         }
 
-        var least = low > 0 ? Edge(held, values[low - 1], values[low]) : double.NaN;
+        // Of what is the better the more, too much is no bound to buy by; and the other way about.
+        var least =
+            low > 0 && sought.Wanted != Wanted.AtMost
+                ? Edge(held, values[low - 1], values[low])
+                : double.NaN;
         var most =
-            high < values.Count - 1 ? Edge(held, values[high + 1], values[high]) : double.NaN;
+            high < values.Count - 1 && sought.Wanted != Wanted.AtLeast
+                ? Edge(held, values[high + 1], values[high])
+                : double.NaN;
         Requirements = [.. Bound(held, least, up: false), .. Bound(held, most, up: true)];
-        Settled = double.IsNaN(least) && double.IsNaN(most) ? rig : With(Middle(least, most));
+        Settled =
+            !double.IsNaN(least) || !double.IsNaN(most) ? With(Middle(least, most))
+            : sought.LeftOut ? rig
+            : With(values[best]);
     }
 
     /// <summary>The bounds of the values, each with the limit that sets it; empty where any value will do.</summary>
@@ -134,7 +141,7 @@ internal sealed class Window
     private double Rounded(double value, bool up) =>
         sought.Whole ? Rounding.Whole(value, up) : Rounding.Digits(value, 3, up);
 
-    private IReadOnlyList<Finding> Findings(double value) => judge(With(value));
+    private IReadOnlyList<Finding> Findings(double value) => inspect(With(value));
 
     private RigLabel With(double value) => figure.Write(rig, figure.Unit.ToSi(value));
 }

@@ -159,6 +159,25 @@ public class ShortlistTests
     }
 
     [Fact]
+    public async Task A_pinion_that_is_sought_is_not_given_too()
+    {
+        var body = new JsonObject { ["check"] = Rigs.Example(), ["seek"] = "pinion" };
+
+        Assert.Equal(["check.vehicle.drivetrain.pinionTeeth"], (await Asked(body)).ErrorPaths);
+    }
+
+    [Fact]
+    public async Task What_was_assumed_is_listed()
+    {
+        var answer = await Asked(Search());
+
+        Assert.Contains(
+            answer.Json.GetProperty("assumptions").EnumerateArray(),
+            a => Text(a, "path") == "vehicle.drivetrain.efficiency"
+        );
+    }
+
+    [Fact]
     public async Task A_tolerance_that_is_wrong_is_told_by_its_path()
     {
         var body = Search();

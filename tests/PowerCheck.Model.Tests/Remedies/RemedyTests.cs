@@ -9,18 +9,19 @@ namespace PowerCheck.Model.Tests.Remedies;
 /// <summary>What a single change makes of a limit that does not hold (M14), against checks of rigs changed by hand.</summary>
 public sealed class RemedyTests
 {
-    private static readonly (RigLabel Label, Finding Finding)[] Open =
+    private static readonly (RigLabel Label, CheckResult Result)[] All =
     [
         .. Enumerable
             .Range(1, 25)
             .Select(RandomRig.Of)
-            .SelectMany(label =>
-                Check
-                    .Run(label, remedies: true)
-                    .Findings.Where(finding => finding.Remedies.Count > 0)
-                    .Select(finding => (label, finding))
-            ),
+            .Select(label => (label, Check.Run(label, remedies: true))),
     ];
+
+    private static IEnumerable<(RigLabel Label, Finding Finding)> Open =>
+        from rig in All
+        from finding in rig.Result.Findings
+        where finding.Remedies.Count > 0
+        select (rig.Label, finding);
 
     private static IEnumerable<(RigLabel Label, Finding Finding, Remedy Remedy)> Cures =>
         from open in Open
@@ -37,12 +38,8 @@ public sealed class RemedyTests
     [Fact]
     public void Every_limit_that_fails_or_is_in_doubt_has_remedies_and_no_other_has()
     {
-        var all = Enumerable
-            .Range(1, 25)
-            .SelectMany(n => Check.Run(RandomRig.Of(n), remedies: true).Findings);
-
         Assert.All(
-            all,
+            All.SelectMany(rig => rig.Result.Findings),
             finding =>
                 Assert.Equal(
                     finding is { Kind.Judged: true, Outcome: Outcome.Fails or Outcome.Doubtful },
@@ -157,10 +154,10 @@ public sealed class RemedyTests
     [Fact]
     public void A_summary_says_up_to_where_the_deciding_limit_holds_and_the_smallest_change()
     {
-        var (label, _, _) = Cures.First(c =>
+        var (deciding, _, _) = Cures.First(c =>
             c.Finding.Decides && c.Remedy.Path == "vehicle.massKg" && c.Remedy.To < c.Remedy.From
         );
-        var result = Check.Run(label, remedies: true);
+        var result = All.Single(rig => rig.Label == deciding).Result;
         var remedies = result.Findings[0].Remedies;
         var mass = remedies.Single(r => r.Path == "vehicle.massKg");
 
@@ -186,9 +183,7 @@ public sealed class RemedyTests
     [Fact]
     public void Of_the_changes_with_the_best_verdict_the_summary_names_the_smallest()
     {
-        var summaries = Enumerable
-            .Range(1, 25)
-            .Select(n => Check.Run(RandomRig.Of(n), remedies: true))
+        var summaries = All.Select(rig => rig.Result)
             .Where(result => result.Findings[0].Remedies.Any(r => r.Verdict is not null))
             .ToArray();
 

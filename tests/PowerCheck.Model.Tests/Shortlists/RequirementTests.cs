@@ -1,5 +1,7 @@
+using System.Collections.Concurrent;
 using PowerCheck.Model.Checks;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Motors;
 using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Shortlists;
 using PowerCheck.Model.Spreads;
@@ -47,8 +49,15 @@ public sealed class RequirementTests
             },
         };
 
-    private static IReadOnlyList<Requirement> Figures(RequirementFinder found) =>
-        found.Requirements;
+    private static readonly ConcurrentDictionary<(SoughtPart, int), RequiredPart> Searched = new();
+
+    private static RequiredPart Found(SoughtPart part, int number) =>
+        Searched.GetOrAdd(
+            (part, number),
+            _ => RequiredPart.Of(Without(part, RandomRig.Of(number)), part, SpreadMethod.None)
+        );
+
+    private static IReadOnlyList<Requirement> Figures(RequiredPart found) => found.Requirements;
 
     private static bool IsHeld(Finding finding) =>
         finding is { Outcome: Outcome.Holds, Caution: false };
@@ -77,11 +86,7 @@ public sealed class RequirementTests
     [MemberData(nameof(Searches))]
     public void A_part_that_is_just_so_holds_the_limits_that_set_it(SoughtPart part, int number)
     {
-        var found = RequirementFinder.Of(
-            Without(part, RandomRig.Of(number)),
-            part,
-            SpreadMethod.None
-        );
+        var found = Found(part, number);
 
         Assert.All(
             Figures(found),
@@ -97,11 +102,7 @@ public sealed class RequirementTests
         int number
     )
     {
-        var found = RequirementFinder.Of(
-            Without(part, RandomRig.Of(number)),
-            part,
-            SpreadMethod.None
-        );
+        var found = Found(part, number);
 
         Assert.All(
             Figures(found),
@@ -128,15 +129,70 @@ public sealed class RequirementTests
         var found = Enumerable
             .Range(1, 10)
             .SelectMany(n =>
-                Enum.GetValues<SoughtPart>()
-                    .Select(part =>
-                        RequirementFinder
-                            .Of(Without(part, RandomRig.Of(n)), part, SpreadMethod.None)
-                            .Requirements.Count
-                    )
+                Enum.GetValues<SoughtPart>().Select(part => Found(part, n).Requirements.Count)
             );
 
         Assert.True(found.Sum() > 100);
+    }
+
+    [Theory]
+    [MemberData(nameof(Searches))]
+    public void Of_what_is_the_better_the_more_the_least_is_told_and_the_other_way_about(
+        SoughtPart part,
+        int number
+    ) =>
+        Assert.All(
+            Figures(Found(part, number)),
+            requirement =>
+            {
+                var resistance = requirement.Unit == Unit.Milliohm;
+                var window =
+                    requirement.Unit == Unit.RpmPerVolt
+                    || requirement.Unit == Unit.Cells
+                    || requirement.Unit == Unit.Teeth;
+                Assert.True(window || double.IsNaN(requirement.Minimum) == resistance);
+            }
+        );
+
+    [Fact]
+    public void A_pack_is_asked_for_a_resistance_that_cells_have()
+    {
+        // Cells of 800 to 6000 mAh have 1 to 20 mΩ: common practice, no source.
+        var most = Enumerable
+            .Range(1, 10)
+            .SelectMany(n => Found(SoughtPart.Battery, n).Requirements)
+            .Where(r => r.Path == "battery.cellResistanceMilliohm")
+            .Select(r => Unit.Milliohm.FromSi(r.Maximum))
+            .ToArray();
+
+        Assert.True(most.Length > 3);
+        Assert.All(most, milliohm => Assert.True(milliohm > 1, $"{milliohm}"));
+    }
+
+    [Fact]
+    public void What_is_assumed_of_the_rig_and_of_a_motor_without_a_mass_is_listed()
+    {
+        var label = SampleRig.Brushless with { Motor = new() { Kind = MotorKind.Brushless } };
+        var assumed = RequiredPart
+            .Of(label, SoughtPart.Motor, SpreadMethod.None)
+            .Assumptions.Select(a => a.Path)
+            .ToArray();
+
+        Assert.Contains("motor.massG", assumed);
+        Assert.Contains("vehicle.drivetrain.efficiency", assumed);
+        Assert.DoesNotContain(
+            "motor.massG",
+            RequiredPart
+                .Of(
+                    label with
+                    {
+                        Motor = new() { Kind = MotorKind.Brushless, MassKg = 0.2 },
+                    },
+                    SoughtPart.Motor,
+                    SpreadMethod.None
+                )
+                .Assumptions.Select(a => a.Path)
+        );
     }
 
     [Fact]
@@ -147,7 +203,7 @@ public sealed class RequirementTests
         {
             Controller = new(),
         };
-        var voltage = RequirementFinder
+        var voltage = RequiredPart
             .Of(label, SoughtPart.Controller, SpreadMethod.None)
             .Requirements.Single(r => r.Path == "controller.maxVoltageV");
 
@@ -163,11 +219,7 @@ public sealed class RequirementTests
         SoughtPart part
     )
     {
-        var found = RequirementFinder.Of(
-            Without(part, SampleRig.Brushless),
-            part,
-            SpreadMethod.Linear
-        );
+        var found = RequiredPart.Of(Without(part, SampleRig.Brushless), part, SpreadMethod.Linear);
 
         Assert.All(
             Figures(found).Where(r => r.Unit != Unit.Cells && r.Unit != Unit.Volt),

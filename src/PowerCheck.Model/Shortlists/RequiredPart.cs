@@ -1,13 +1,19 @@
+using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Checks;
 using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Spreads;
 
 namespace PowerCheck.Model.Shortlists;
 
-/// <summary>Finds what a part must be able to do that is left open (M14).</summary>
+/// <summary>What a part must be able to do that is left open (M14).</summary>
 /// <param name="Requirements">The figures that the part must have, each with the limit that sets it.</param>
 /// <param name="Settled">The rig with a part that has just these.</param>
-public sealed record RequirementFinder(IReadOnlyList<Requirement> Requirements, RigLabel Settled)
+/// <param name="Assumptions">What was assumed of the rig and of the part.</param>
+public sealed record RequiredPart(
+    IReadOnlyList<Requirement> Requirements,
+    RigLabel Settled,
+    IReadOnlyList<Assumption> Assumptions
+)
 {
     /// <summary>How often the spread is looked at again at what it asks for, assumed enough.</summary>
     private const int Rounds = 2;
@@ -20,7 +26,7 @@ public sealed record RequirementFinder(IReadOnlyList<Requirement> Requirements, 
     /// <param name="label">The rig without the part.</param>
     /// <param name="part">The part.</param>
     /// <param name="spread">How the spread of the figures is carried to the limits.</param>
-    public static RequirementFinder Of(RigLabel label, SoughtPart part, SpreadMethod spread)
+    public static RequiredPart Of(RigLabel label, SoughtPart part, SpreadMethod spread)
     {
         var open = OpenPart.Of(part, label);
         var found = Of(open, rig => Check.Run(rig).Findings);
@@ -34,17 +40,17 @@ public sealed record RequirementFinder(IReadOnlyList<Requirement> Requirements, 
     }
 
     // Each figure is settled at what it needs before the next is sought, so that a part that has just these holds.
-    private static RequirementFinder Of(OpenPart open, Judge judge)
+    private static RequiredPart Of(OpenPart open, Inspect inspect)
     {
         var rig = open.Label;
         var found = new List<Requirement>();
         foreach (var figure in open.Figures)
         {
-            var window = new Window(rig, figure, judge);
+            var window = new Window(rig, figure, inspect);
             found.AddRange(window.Requirements);
             rig = window.Settled;
         }
 
-        return new(found, rig);
+        return new(found, rig, [.. open.Assumed, .. RigCompletion.Of(rig).Ledger.Assumptions]);
     }
 }

@@ -1,0 +1,35 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using PowerCheck.Api.Problems;
+
+namespace PowerCheck.Api.Door;
+
+/// <summary>Answers a call that posts one JSON body.</summary>
+internal static class PostedBody
+{
+    /// <summary>Reads the body and answers it, or says why it cannot be read.</summary>
+    /// <typeparam name="TCall">The call.</typeparam>
+    /// <typeparam name="TAnswer">The answer.</typeparam>
+    /// <param name="context">The request.</param>
+    /// <param name="read">Reads the call; with what is wrong with it.</param>
+    /// <param name="answer">Answers a call with which nothing is wrong.</param>
+    public static async Task<Results<Ok<TAnswer>, ProblemResult>> Answer<TCall, TAnswer>(
+        HttpContext context,
+        Func<ReadOnlySpan<byte>, IQueryCollection, (TCall Call, ProblemResult? Problem)> read,
+        Func<TCall, TAnswer> answer
+    )
+    {
+        if (!BodyForm.Readable(context.Request))
+        {
+            return ProblemOf.MediaType();
+        }
+
+        using var body = await BodyReader.Read(context.Request, context.RequestAborted);
+        if (body is null)
+        {
+            return ProblemOf.Size();
+        }
+
+        var (call, problem) = read(body.Bytes, context.Request.Query);
+        return problem is not null ? problem : TypedResults.Ok(answer(call));
+    }
+}
