@@ -154,6 +154,7 @@ public class ShortlistTests
         body.Remove("candidates");
         body.Remove("fitted");
         body["check"]!["controller"] = new JsonObject();
+        body["check"]!["vehicle"]!["drivetrain"] = new JsonObject { ["overallRatio"] = 42 };
 
         Assert.Equal(["check.vehicle.drivetrain.spurTeeth"], (await Asked(body)).ErrorPaths);
     }
