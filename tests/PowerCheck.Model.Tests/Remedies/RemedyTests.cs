@@ -7,23 +7,32 @@ using PowerCheck.Model.Tests.Rigs;
 namespace PowerCheck.Model.Tests.Remedies;
 
 /// <summary>What a single change makes of a limit that does not hold (M14), against checks of rigs changed by hand.</summary>
-public sealed class RemedyTests
+/// <param name="rigs">The rigs.</param>
+/// <param name="many">How many changes, and how many things that do not help, they have at least.</param>
+public abstract class RemedyTests(Lazy<RemedyTests.Sought[]> rigs, int many)
 {
-    private static readonly (RigLabel Label, CheckResult Result)[] All =
-    [
-        .. Enumerable
-            .Range(1, 25)
-            .Select(RandomRig.Of)
-            .Select(label => (label, Check.Run(label, remedies: true))),
-    ];
+    /// <summary>A rig, and its check with what was sought for it.</summary>
+    public sealed record Sought(RigLabel Label, CheckResult Result);
 
-    private static IEnumerable<(RigLabel Label, Finding Finding)> Open =>
+    /// <summary>Random rigs.</summary>
+    protected static Lazy<Sought[]> Rigs(params int[] numbers) =>
+        new(() =>
+            [
+                .. numbers
+                    .Select(RandomRig.Of)
+                    .Select(label => new Sought(label, Check.Run(label, remedies: true))),
+            ]
+        );
+
+    private Sought[] All => rigs.Value;
+
+    private IEnumerable<(RigLabel Label, Finding Finding)> Open =>
         from rig in All
         from finding in rig.Result.Findings
         where finding.Remedies.Count > 0
         select (rig.Label, finding);
 
-    private static IEnumerable<(RigLabel Label, Finding Finding, Remedy Remedy)> Cures =>
+    private IEnumerable<(RigLabel Label, Finding Finding, Remedy Remedy)> Cures =>
         from open in Open
         from remedy in open.Finding.Remedies
         where remedy.Verdict is not null
@@ -51,7 +60,7 @@ public sealed class RemedyTests
     [Fact]
     public void A_rig_that_is_changed_as_said_keeps_the_limit_and_gets_the_verdict_that_is_said()
     {
-        Assert.True(Cures.Count() > 100);
+        Assert.True(Cures.Count() > many);
         Assert.All(
             Cures,
             cure =>
@@ -109,7 +118,7 @@ public sealed class RemedyTests
             from end in new[] { remedy.Least, remedy.Most }
             select (open.Label, open.Finding, remedy, end);
 
-        Assert.True(none.Count() > 100);
+        Assert.True(none.Count() > many);
         Assert.All(
             none,
             tried =>
@@ -196,4 +205,17 @@ public sealed class RemedyTests
             r => r.Summary.Contains("leaves others that fail", StringComparison.Ordinal)
         );
     }
+}
+
+/// <summary>Of a few rigs.</summary>
+public sealed class FewRemedyTests() : RemedyTests(Few, 20)
+{
+    private static readonly Lazy<Sought[]> Few = Rigs(1, 2, 5, 7);
+}
+
+/// <summary>Of many rigs.</summary>
+[Trait("speed", "slow")]
+public sealed class ManyRemedyTests() : RemedyTests(Many, 100)
+{
+    private static readonly Lazy<Sought[]> Many = Rigs([.. Enumerable.Range(1, 25)]);
 }
