@@ -20,7 +20,7 @@ public static class Check
     )
     {
         var complete = RigCompletion.Of(label);
-        var inspection = Inspection.Of(complete.Rig, complete.Course);
+        var inspection = complete.Inspect();
         var (found, spreading) = Weighed(label, complete, inspection, spread);
         var judgement = Judgement.Of(NeedsFinder.Fill(label, complete.Ledger.Unknowns, found));
         if (remedies)
@@ -56,9 +56,8 @@ public static class Check
     private static Judgement Judged(RigLabel label, SpreadMethod spread)
     {
         var complete = RigCompletion.Of(label);
-        var inspection = Inspection.Of(complete.Rig, complete.Course);
         return Judgement.Of(
-            Weighed(label, complete, inspection, spread, outcomesAlone: true).Findings
+            Weighed(label, complete, complete.Inspect(), spread, outcomesAlone: true).Findings
         );
     }
 

@@ -143,8 +143,7 @@ internal static class NeedsFinder
             if (!seen.TryGetValue(value, out var findings))
             {
                 var complete = RigCompletion.Of(RigFigures.With(label, unknown.Path, value));
-                findings = Judgement.Inspect(Inspection.Of(complete.Rig, complete.Course));
-                seen[value] = findings;
+                seen[value] = findings = Judgement.Inspect(complete.Inspect());
             }
 
             return findings

@@ -124,9 +124,7 @@ internal sealed class Trials(
     {
         if (!seen.TryGetValue(value, out var findings))
         {
-            var complete = RigCompletion.Of(With(value));
-            findings = Judgement.Limits(Inspection.Of(complete.Rig, complete.Course));
-            seen[value] = findings;
+            seen[value] = findings = Judgement.Limits(RigCompletion.Of(With(value)).Inspect());
         }
 
         return findings;

@@ -4,6 +4,7 @@ using PowerCheck.Model.Batteries;
 using PowerCheck.Model.Controllers;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Drivetrain;
+using PowerCheck.Model.Findings;
 using PowerCheck.Model.Motors;
 using PowerCheck.Model.Units;
 using PowerCheck.Model.Vehicles;
@@ -55,6 +56,9 @@ public sealed record RigCompletion(Rig Rig, Course Course, Ledger Ledger)
         );
         return new(rig, CourseDefaults.Course(label.Course, road, ledger), ledger);
     }
+
+    /// <summary>Everything that is computed of it.</summary>
+    public Inspection Inspect() => Inspection.Of(Rig, Course);
 
     // Pole pairs count only where the controller's box tells an electrical speed.
     private static Motor PolePairs(

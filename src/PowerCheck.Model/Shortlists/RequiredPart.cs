@@ -1,5 +1,6 @@
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Checks;
+using PowerCheck.Model.Findings;
 using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Spreads;
 
@@ -29,15 +30,18 @@ public sealed record RequiredPart(
     public static RequiredPart Of(RigLabel label, SoughtPart part, SpreadMethod spread)
     {
         var open = OpenPart.Of(part, label);
-        var found = Of(open, rig => Check.Run(rig).Findings);
+        var found = Of(open, Limits);
         for (var round = 0; spread != SpreadMethod.None && round < Rounds; round++)
         {
             var widths = new Widths(Check.Run(found.Settled, spread).Findings);
-            found = Of(open, rig => widths.Weigh(Check.Run(rig).Findings));
+            found = Of(open, rig => widths.Weigh(Limits(rig)));
         }
 
         return found;
     }
+
+    private static IReadOnlyList<Finding> Limits(RigLabel rig) =>
+        Judgement.Limits(RigCompletion.Of(rig).Inspect());
 
     // Each figure is settled at what it needs before the next is sought, so that a part that has just these holds.
     private static RequiredPart Of(OpenPart open, Inspect inspect)

@@ -54,8 +54,7 @@ public sealed class Reaches
             }
         }
 
-        var complete = RigCompletion.Of(label);
-        var findings = Judgement.Limits(Inspection.Of(complete.Rig, complete.Course));
+        var findings = Judgement.Limits(RigCompletion.Of(label).Inspect());
         var at = new double[2 * tracked.Length];
         for (var n = 0; n < tracked.Length; n++)
         {
