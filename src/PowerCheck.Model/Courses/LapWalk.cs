@@ -38,6 +38,7 @@ public sealed class LapWalk
         ForS = double.IsNaN(runS) ? LeastS : Math.Max(runS, LeastS);
         LapS = segments.Sum(s => s.Seconds);
         starts = [.. Starts()];
+        Started = (int)Math.Min(Math.Ceiling(ForS / LapS), MostLaps);
     }
 
     /// <summary>The motor in its air.</summary>
@@ -54,6 +55,9 @@ public sealed class LapWalk
 
     /// <summary>Duration of a lap [s].</summary>
     public double LapS { get; }
+
+    /// <summary>How many laps are started in the time that is walked.</summary>
+    public int Started { get; }
 
     /// <summary>How many lap starts are known.</summary>
     public int Count => starts.Length;
@@ -75,6 +79,45 @@ public sealed class LapWalk
         }
 
         return PastAll(x) ? MotorTemperature.At(double.PositiveInfinity) : x;
+    }
+
+    /// <summary>
+    /// When a lap first reaches a limit, from cold [s], and how warm the motor is then; null when it does not.
+    /// </summary>
+    /// <param name="number">How many laps were driven before.</param>
+    /// <param name="windingWeight">Weight of the winding in the temperature that is limited; the case has the rest.</param>
+    /// <param name="limitC">The limit [°C].</param>
+    public (double Seconds, MotorTemperature At)? Crossing(
+        int number,
+        double windingWeight,
+        double limitC
+    )
+    {
+        var x = Start(number);
+        var t = number * LapS;
+        foreach (var (drive, seconds) in Segments)
+        {
+            var piece = 0.0;
+            for (var left = seconds; left > 0; left -= piece, t += piece)
+            {
+                (var network, piece) = Piece.Next(Warmth, drive, x, left);
+                var next = network.Over(piece).Apply(x);
+                if (network.Reaches(x, next, windingWeight, limitC))
+                {
+                    var crossing = network.FirstCrossing(x, windingWeight, limitC, piece);
+                    return (t + crossing, network.Over(crossing).Apply(x));
+                }
+
+                if (next.WindingC > MotorWarmth.FarBeyondC)
+                {
+                    return (t + piece, next);
+                }
+
+                x = next;
+            }
+        }
+
+        return null;
     }
 
     // A lap, or the rest of a run, that ends past this is runaway.

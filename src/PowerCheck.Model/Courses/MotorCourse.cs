@@ -43,7 +43,8 @@ public sealed record MotorCourse(LapWalk Laps, double RunS)
             Laps.Warmth.Motor.Heat.MagnetLimitC
         );
 
-    // Infinity when it does not within the run or an hour.
+    // By halving, for no lap is cooler than the one before: the first lap that reaches the limit. Infinity when none does
+    // within the run or an hour.
     private static (double Seconds, MotorTemperature At) FirstTime(
         LapWalk laps,
         double peakC,
@@ -51,38 +52,21 @@ public sealed record MotorCourse(LapWalk Laps, double RunS)
         double limitC
     )
     {
-        var warmth = laps.Warmth;
-        var x = warmth.Cold;
-        if (double.IsNaN(peakC))
+        var first = (double.PositiveInfinity, laps.Start(laps.Started));
+        if (!(peakC >= limitC))
         {
-            return (double.NaN, x);
+            return double.IsNaN(peakC) ? (double.NaN, laps.Warmth.Cold) : first;
         }
 
-        for (var t = 0.0; t < laps.ForS && peakC >= limitC; )
+        var (from, to) = (0, laps.Started);
+        while (from < to)
         {
-            foreach (var (drive, seconds) in laps.Segments)
-            {
-                var piece = 0.0;
-                for (var left = seconds; left > 0; left -= piece, t += piece)
-                {
-                    (var network, piece) = Piece.Next(warmth, drive, x, left);
-                    var next = network.Over(piece).Apply(x);
-                    if (network.Reaches(x, next, windingWeight, limitC))
-                    {
-                        var crossing = network.FirstCrossing(x, windingWeight, limitC, piece);
-                        return (t + crossing, network.Over(crossing).Apply(x));
-                    }
-
-                    if (next.WindingC > MotorWarmth.FarBeyondC)
-                    {
-                        return (t + piece, next);
-                    }
-
-                    x = next;
-                }
-            }
+            var lap = from + ((to - from) / 2);
+            (first, from, to) = laps.Crossing(lap, windingWeight, limitC) is { } crossing
+                ? (crossing, from, lap)
+                : (first, lap + 1, to);
         }
 
-        return (double.PositiveInfinity, x);
+        return first;
     }
 }

@@ -10,7 +10,7 @@ public readonly record struct FedBus(Bus Bus, BridgeLoss Loss)
     /// <summary>The bus at a current and a voltage that the bridge must make for it.</summary>
     /// <remarks>
     /// V = E − Rs·I(V), where duty, losses and so the current that the pack carries are known from V. The right side bends
-    /// one way only, so that Newton's steps from the open circuit come down to the upper root, if there is one.
+    /// one way only, so that steps along tangent and chords from the open circuit come down to the upper root, if there is one.
     /// </remarks>
     /// <param name="rig">The rig.</param>
     /// <param name="source">Pack and battery leads.</param>
@@ -63,25 +63,30 @@ public readonly record struct FedBus(Bus Bus, BridgeLoss Loss)
             default
         );
 
-    // Newton's steps down from a voltage; NaN where the slope turns before a root is found, or under the least voltage.
+    // Steps down from a voltage along the chord of the last two, first along the tangent; NaN where the slope turns before a
+    // root is found, or under the least voltage.
     private static double Descend(Func<double, double> left, double fromV, double leastV)
     {
         const double Small = 1e-6;
-        var v = fromV;
+        var (v, leftV) = (fromV, left(fromV));
+        var slope = (leftV - left(v - Small)) / Small;
         for (var n = 0; n < MostSteps && v >= leastV; n++)
         {
-            var slope = (left(v + Small) - left(v - Small)) / (2 * Small);
             if (!(slope < 0))
             {
                 return double.NaN;
             }
 
-            var step = left(v) / slope;
-            v -= step;
+            var step = leftV / slope;
             if (Math.Abs(step) < 1e-13 * fromV)
             {
-                return v;
+                return v - step;
             }
+
+            var last = leftV;
+            v -= step;
+            leftV = left(v);
+            slope = (last - leftV) / step;
         }
 
         return v;

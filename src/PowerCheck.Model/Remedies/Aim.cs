@@ -8,8 +8,8 @@ namespace PowerCheck.Model.Remedies;
 /// <param name="Margin">Distance to keep, in standard uncertainties of that distance.</param>
 internal sealed record Aim(Finding Finding, double Margin)
 {
-    /// <summary>Distances that are tried one after the other: the first is just what holds by, assumed.</summary>
-    private static readonly double[] Margins = [0.87, 1.1, 1.5, 2.2];
+    /// <summary>Distances that are tried one after the other: the first leaves a probability of 0.14, assumed.</summary>
+    private static readonly double[] Margins = [1.1, 1.4, 1.8, 2.5];
 
     /// <summary>Ever safer aims at a limit; without a spread there is only one.</summary>
     /// <param name="finding">The limit.</param>

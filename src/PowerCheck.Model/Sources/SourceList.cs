@@ -161,9 +161,9 @@ public static class SourceList
             "document"
         ),
         new(
-            "saddlepoint",
-            "Saddlepoint formula for the tail of a sum",
-            "R. Lugannani and S. Rice, Advances in Applied Probability 12, 1980 (from memory)",
+            "davies",
+            "The distribution of a linear combination of chi-squared random variables",
+            "R. Davies, Applied Statistics 29, 1980 (from memory)",
             "Tail of a sum of normal deviates and their squares.",
             "secondary"
         ),

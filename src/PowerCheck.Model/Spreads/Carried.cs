@@ -1,3 +1,4 @@
+using PowerCheck.Model.Findings;
 using PowerCheck.Model.Uncertainty;
 
 namespace PowerCheck.Model.Spreads;
@@ -20,8 +21,15 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     private const double LowEnd = 0.025;
     private const double HighEnd = 0.975;
 
+    /// <summary>Standard error of a probability that is small enough, assumed.</summary>
+    private const double EnoughError = 0.0055;
+
+    // Where an outcome turns.
+    private static readonly double[] Turns = [Thresholds.DoubtfulFrom, Thresholds.FailsFrom];
+
     private readonly double width = distance.StandardUncertainty;
     private readonly double alone = distance.Exceedance(0);
+    private readonly List<(double[] Deviates, double At)> draws = [];
     private readonly List<(double Drawn, double Expected)> distances = [];
     private readonly List<double> estimates = [];
 
@@ -30,30 +38,27 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     /// <param name="at">The quantities there.</param>
     public void Add(double[] deviates, double[] at)
     {
+        draws.Add((deviates, at[place]));
         distances.Add((at[place], distance.At(deviates)));
         estimates.Add(at[place + 1]);
     }
 
     /// <summary>Whether the response to each input alone gives another probability than the draws.</summary>
     public bool Misleads =>
-        Math.Abs(Over - Under) > TolerableDraws || Math.Abs(Shifted() - alone) > Tolerable;
+        Math.Abs(Crossed.Of(distances, 0).Surplus) > TolerableDraws
+        || Math.Abs(Shifted() - alone) > Tolerable;
 
-    /// <summary>Standard error of the probability from the draws.</summary>
-    public double StandardError
+    /// <summary>Whether the probability from the draws is known well enough.</summary>
+    /// <param name="outcomesAlone">Whether it is enough that it is surely on its side of every threshold.</param>
+    public bool IsKnown(bool outcomesAlone)
     {
-        get
-        {
-            var n = distances.Count;
-            var (up, down) = ((double)Over / n, (double)Under / n);
-            // As if one more draw had crossed, so that none does not mean never.
-            return Math.Sqrt(Math.Max(up + down - ((up - down) * (up - down)), 1.0 / (n + 2)) / n);
-        }
+        var (exceedance, error) = Told();
+        return error <= EnoughError
+            || (
+                outcomesAlone
+                && Array.TrueForAll(Turns, t => Math.Abs(exceedance - t) > Sure * error)
+            );
     }
-
-    /// <summary>Whether the probability from the draws is surely on its side of a threshold.</summary>
-    /// <param name="threshold">The threshold.</param>
-    public bool IsClearOf(double threshold) =>
-        Math.Abs(Exceedance - threshold) > Sure * StandardError;
 
     /// <summary>The odds by the response to each input alone.</summary>
     public Odds ByEach() =>
@@ -62,21 +67,41 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     /// <summary>The odds by the draws: what is known of the response, and by how much the draws differ from it.</summary>
     public Odds ByDraws()
     {
-        var drawn = new Sample(estimates);
+        var sample = new Sample(estimates);
         return new(
-            Exceedance,
-            drawn.Quantile(LowEnd),
-            drawn.Quantile(HighEnd),
+            Told().Exceedance,
+            sample.Quantile(LowEnd),
+            sample.Quantile(HighEnd),
             distance.Variances()
         );
     }
 
-    private double Exceedance =>
-        Math.Clamp(alone + ((double)(Over - Under) / distances.Count), 0, 1);
+    // From what is known of the distribution of a response, and the draws that contradict it: the fewer they are, the surer.
+    // Held against the limit; or where it is past it as often as the draws; or with what the main inputs do jointly.
+    private (double Exceedance, double StandardError) Told()
+    {
+        var limit = Known(distance, Crossed.Of(distances, 0));
+        if (limit.StandardError <= EnoughError || !(width > 0 && double.IsFinite(width)))
+        {
+            return limit;
+        }
 
-    private int Over => distances.Count(d => d is { Drawn: > 0, Expected: <= 0 });
+        var matched = Known(distance, Crossed.Of(distances, Crossed.Matching(distances)));
+        if (matched.StandardError <= EnoughError)
+        {
+            return matched;
+        }
 
-    private int Under => distances.Count(d => d is { Drawn: <= 0, Expected: > 0 });
+        var fitted = JointFit.Of(distance, draws);
+        var expected = draws.Select(draw => (draw.At, fitted.At(draw.Deviates))).ToArray();
+        var joint = Known(fitted.AlongAxes(), Crossed.Of(expected, Crossed.Matching(expected)));
+        return new[] { limit, matched, joint }.MinBy(known => known.StandardError);
+    }
+
+    private static (double Exceedance, double StandardError) Known(
+        Response response,
+        Crossed crossed
+    ) => (Math.Clamp(response.Exceedance(crossed.At) + crossed.Share, 0, 1), crossed.StandardError);
 
     // The probability with what the draws lie above the response on average; far from the limit that does not matter.
     private double Shifted() =>

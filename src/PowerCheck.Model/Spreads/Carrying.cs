@@ -15,10 +15,7 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
     private const int Round = 256;
 
     /// <summary>Most rounds of Monte Carlo, assumed.</summary>
-    private const int MostRounds = 8;
-
-    /// <summary>Standard error of a probability at which Monte Carlo ends, assumed.</summary>
-    private const double EnoughError = 0.006;
+    private const int MostRounds = 12;
 
     /// <summary>
     /// Carries the deviates of the inputs to pairs of quantities (distance past a limit, estimate): by each input alone,
@@ -41,7 +38,7 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
         var rigs = 0;
         double[] Counted(double[] deviates)
         {
-            rigs++;
+            Interlocked.Increment(ref rigs);
             return quantities(deviates);
         }
 
@@ -58,7 +55,7 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
 
         for (
             var round = 1;
-            round <= MostRounds && limits.Any(limit => !IsKnown(limit, outcomesAlone));
+            round <= MostRounds && limits.Any(limit => !limit.IsKnown(outcomesAlone));
             round++
         )
         {
@@ -68,22 +65,10 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
         return new(SpreadMethod.Montecarlo, rigs, [.. limits.Select(limit => limit.ByDraws())]);
     }
 
-    private static bool IsKnown(Carried limit, bool outcomesAlone) =>
-        limit.StandardError <= EnoughError
-        || (outcomesAlone && Array.TrueForAll(Thresholds, limit.IsClearOf));
-
-    // Where an outcome turns.
-    private static readonly double[] Thresholds =
-    [
-        Findings.Thresholds.DoubtfulFrom,
-        Findings.Thresholds.FailsFrom,
-    ];
-
     private static void Draw(Quantities quantities, Carried[] limits, double[][] draws)
     {
-        foreach (var deviates in draws)
+        foreach (var (deviates, at) in draws.Zip(quantities.AtEach(draws)))
         {
-            var at = quantities(deviates);
             Array.ForEach(limits, limit => limit.Add(deviates, at));
         }
     }

@@ -59,12 +59,28 @@ public sealed class Reaches
         for (var n = 0; n < tracked.Length; n++)
         {
             var found = Same(tracked[n], findings);
-            at[2 * n] = Distance(found);
+            at[2 * n] = Onward(Distance(found), found, findings);
             at[(2 * n) + 1] = found is null ? double.NaN : Scaled(tracked[n], found.Estimate);
         }
 
         return at;
     }
+
+    // Who passes a limit on the course stops there, so that a load case from there ends little past it, however far the course
+    // would have gone: it counts as that much further past, so that the distance goes on as it came.
+    private static double Onward(
+        double distance,
+        Finding? found,
+        IReadOnlyList<Finding> findings
+    ) =>
+        distance > 0
+        && found?.LoadCase is not (null or OnCourse)
+        && findings.FirstOrDefault(other => other.Kind == found.Kind && other.LoadCase is OnCourse)
+            is { } course
+            ? distance + Math.Max(0, Distance(course))
+            : distance;
+
+    private const string OnCourse = "course";
 
     /// <summary>An estimate on the scale on which it is spread: its logarithm, but for temperatures.</summary>
     /// <param name="finding">The finding.</param>

@@ -11,6 +11,9 @@ public readonly record struct Piece(TwoNode Network, double Seconds)
     /// <summary>The winding may change by about this much within a piece [K].</summary>
     private const double MostK = 4;
 
+    /// <summary>A hot winding may change by this share of its temperature, assumed.</summary>
+    private const double MostShare = 0.04;
+
     /// <summary>Longest piece, where nothing changes much [s].</summary>
     private const double LongestS = 30;
 
@@ -37,7 +40,10 @@ public readonly record struct Piece(TwoNode Network, double Seconds)
         var rate = Math.Abs(network.WindingRate(x));
         var seconds = Math.Min(
             leftS,
-            Math.Min(Math.Max(LongestS, shortest), Math.Max(shortest, MostK / rate))
+            Math.Min(
+                Math.Max(LongestS, shortest),
+                Math.Max(shortest, Math.Max(MostK, MostShare * x.WindingC) / rate)
+            )
         );
         if (!(seconds > 0))
         {

@@ -19,26 +19,23 @@ public static class FirstOrder
     public static Response[] Of(Quantities quantities, int inputs)
     {
         var best = quantities(new double[inputs]);
-        var up = new double[inputs][];
-        for (var n = 0; n < inputs; n++)
-        {
-            up[n] = Moved(quantities, inputs, n, Step);
-        }
-
+        var up = quantities.AtEach([.. Enumerable.Range(0, inputs).Select(n => Moved(n, Step))]);
+        int[] counted = [.. Enumerable.Range(0, inputs).Where(n => Counts(best, up, n))];
         var down = new double[]?[inputs];
-        for (var n = 0; n < inputs; n++)
+        var moved = quantities.AtEach([.. counted.Select(n => Moved(n, -Step))]);
+        foreach (var (n, at) in counted.Zip(moved))
         {
-            down[n] = Counts(best, up, n) ? Moved(quantities, inputs, n, -Step) : null;
+            down[n] = at;
         }
 
         return [.. best.Select((value, at) => Response(value, at, up, down))];
-    }
 
-    private static double[] Moved(Quantities quantities, int inputs, int n, double deviate)
-    {
-        var deviates = new double[inputs];
-        deviates[n] = deviate;
-        return quantities(deviates);
+        double[] Moved(int n, double deviate)
+        {
+            var deviates = new double[inputs];
+            deviates[n] = deviate;
+            return deviates;
+        }
     }
 
     // Whether an input has a part worth following in any quantity.

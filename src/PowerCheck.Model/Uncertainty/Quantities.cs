@@ -4,3 +4,17 @@ namespace PowerCheck.Model.Uncertainty;
 /// <param name="deviates">A deviate an input; all zero is the best estimate.</param>
 /// <returns>The quantities, always in the same order.</returns>
 public delegate double[] Quantities(double[] deviates);
+
+/// <summary>Quantities in many places.</summary>
+public static class QuantitiesInManyPlaces
+{
+    /// <summary>The quantities at each row of deviates, worked out side by side.</summary>
+    /// <param name="quantities">The quantities, asked by several threads at once.</param>
+    /// <param name="rows">The rows.</param>
+    public static double[][] AtEach(this Quantities quantities, double[][] rows)
+    {
+        var at = new double[rows.Length][];
+        Parallel.For(0, rows.Length, row => at[row] = quantities(rows[row]));
+        return at;
+    }
+}

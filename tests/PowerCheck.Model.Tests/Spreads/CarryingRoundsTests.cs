@@ -29,14 +29,14 @@ public sealed class CarryingRoundsTests
     [InlineData(2.2, 1.9)]
     [InlineData(1.73, 2.22)]
     [InlineData(1.6, 1.6)]
-    public void Rounds_of_draws_follow_until_a_probability_is_known_to_0_006_or_eight_are_done(
+    public void Rounds_of_draws_follow_until_a_probability_is_known_to_0_0055_or_twelve_are_done(
         double over,
         double under
     )
     {
         double[] crossed = [.. LatinSquare.Deviates(1, Tried, Seed).Select(z => Sign(z[0]))];
         var rounds = 0;
-        while (rounds < 8 && Error(crossed) > 0.006)
+        while (rounds < 12 && Error(crossed) > 0.0055)
         {
             rounds++;
             crossed =

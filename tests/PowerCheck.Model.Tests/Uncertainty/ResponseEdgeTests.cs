@@ -29,7 +29,7 @@ public sealed class ResponseEdgeTests
 
     [Fact]
     public void A_sum_that_only_bends_downward_never_lies_above_its_highest() =>
-        Assert.Equal(0, new Response(0, [0, 0, 0], [-1, -2, -1]).Exceedance(0.5));
+        Assert.Equal(0, new Response(0, [0, 0, 0], [-1, -2, -1]).Exceedance(0.5), 1e-6);
 
     [Theory]
     [InlineData(0.01)]
