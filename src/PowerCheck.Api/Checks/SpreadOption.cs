@@ -13,7 +13,7 @@ internal static class SpreadOption
 
     private static readonly string[] Allowed = [.. Enum.GetValues<SpreadMethod>().Select(Words.Of)];
 
-    /// <summary>What it says; none when it is left out, or wrong, which is then noted.</summary>
+    /// <summary>What it says; linear when it is left out, or wrong, which is then noted.</summary>
     public static SpreadMethod Of(IQueryCollection query, Faults faults) =>
-        Word<SpreadMethod>.Of(QueryDoor.Word(query, Name, Allowed, faults)) ?? SpreadMethod.None;
+        Word<SpreadMethod>.Of(QueryDoor.Word(query, Name, Allowed, faults)) ?? SpreadMethod.Linear;
 }

@@ -111,8 +111,8 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
     private static OpenApiParameter Spread() =>
         Option(
             "spread",
-            "How the spread of the figures is carried to the limits: none (the best estimates alone, when left out), linear "
-                + "(each input by itself; Monte Carlo where that would mislead) or montecarlo.",
+            "How the spread of the figures is carried to the limits: linear (each input by itself, Monte Carlo where "
+                + "that would mislead; when left out), montecarlo, or none (the best estimates alone, at once).",
             [.. Enum.GetValues<SpreadMethod>().Select(Words.Of)]
         );
 

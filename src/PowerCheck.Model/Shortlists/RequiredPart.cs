@@ -16,13 +16,13 @@ public sealed record RequiredPart(
     IReadOnlyList<Assumption> Assumptions
 )
 {
-    /// <summary>How often the spread is looked at again at what it asks for, assumed enough.</summary>
-    private const int Rounds = 2;
+    /// <summary>How much further a probability is put each time than it comes to [standard deviations], assumed.</summary>
+    private static readonly double[] Spares = [0.02, 0.02, 0.05, 0.1, 0.2];
 
     /// <summary>The figures that the part must have so that every limit that it can help holds without a caution.</summary>
     /// <remarks>
     /// With spread, first by the best estimate; then by how far the limits of a part of just that kind are spread, which
-    /// changes little with the part.
+    /// changes little with the part, until a check of it agrees.
     /// </remarks>
     /// <param name="label">The rig without the part.</param>
     /// <param name="part">The part.</param>
@@ -31,14 +31,33 @@ public sealed record RequiredPart(
     {
         var open = OpenPart.Of(part, label);
         var found = Of(open, Limits);
-        for (var round = 0; spread != SpreadMethod.None && round < Rounds; round++)
+        if (spread == SpreadMethod.None)
         {
-            var widths = new Widths(Check.Run(found.Settled, spread).Findings);
+            return found;
+        }
+
+        var weighed = Check.Run(found.Settled, spread).Findings;
+        foreach (var (round, spare) in Spares.Index())
+        {
+            var widths = new Widths(weighed, spare);
             found = Of(open, rig => widths.Weigh(Limits(rig)));
+            weighed = Check.Run(found.Settled, spread).Findings;
+            if (round > 0 && found.Requirements.All(required => IsMet(required, weighed)))
+            {
+                break;
+            }
         }
 
         return found;
     }
+
+    private static bool IsMet(Requirement required, IReadOnlyList<Finding> findings) =>
+        findings
+            .Where(finding =>
+                string.Equals(finding.Kind.Code, required.SetBy, StringComparison.Ordinal)
+                && string.Equals(finding.LoadCase, required.LoadCase, StringComparison.Ordinal)
+            )
+            .All(finding => finding is { Outcome: Outcome.Holds, Caution: false });
 
     private static IReadOnlyList<Finding> Limits(RigLabel rig) =>
         Judgement.Limits(RigCompletion.Of(rig).Inspect());

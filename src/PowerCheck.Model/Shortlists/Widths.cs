@@ -7,11 +7,9 @@ namespace PowerCheck.Model.Shortlists;
 
 /// <summary>How far the limits of a rig are spread, taken over to rigs that are nearly the same.</summary>
 /// <param name="findings">What was found of the rig, with its spread.</param>
-internal sealed class Widths(IReadOnlyList<Finding> findings)
+/// <param name="spare">How much further a probability is put than it comes to [standard deviations], for what is taken over.</param>
+internal sealed class Widths(IReadOnlyList<Finding> findings, double spare)
 {
-    /// <summary>How much further a probability is put than it comes to [standard deviations], for what is taken over, assumed.</summary>
-    private const double Spare = 0.1;
-
     /// <summary>The findings of a rig as its spread would weigh them.</summary>
     /// <param name="found">What was found of it by its best estimate.</param>
     public IReadOnlyList<Finding> Weigh(IReadOnlyList<Finding> found) =>
@@ -30,7 +28,7 @@ internal sealed class Widths(IReadOnlyList<Finding> findings)
         {
             Exceedance =
                 chance.Width > 0
-                    ? Normal.CDF(0, 1, (distance / chance.Width) + Skew(like, chance) + Spare)
+                    ? Normal.CDF(0, 1, (distance / chance.Width) + Skew(like, chance) + spare)
                 : distance > 0 ? 1
                 : 0,
         };

@@ -9,13 +9,13 @@ namespace PowerCheck.Model.Spreads;
 public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> Odds)
 {
     /// <summary>Joint draws against which the response to each input alone is tried, assumed.</summary>
-    private const int Tried = 192;
+    private const int Tried = 320;
 
     /// <summary>Draws of one round of Monte Carlo, assumed.</summary>
     private const int Round = 256;
 
     /// <summary>Most rounds of Monte Carlo, assumed.</summary>
-    private const int MostRounds = 12;
+    private const int MostRounds = 24;
 
     /// <summary>
     /// Carries the deviates of the inputs to pairs of quantities (distance past a limit, estimate): by each input alone,
@@ -23,14 +23,12 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
     /// Source: jcgm101, 8.
     /// </summary>
     /// <param name="quantities">The pairs, one after the other.</param>
-    /// <param name="inputs">How many inputs there are.</param>
-    /// <param name="seed">What the draws start from.</param>
+    /// <param name="seeds">What the draws of each input start from.</param>
     /// <param name="asked">The method asked for.</param>
     /// <param name="outcomesAlone">Whether it is enough to know on which side of every threshold a probability is.</param>
     public static Carrying Of(
         Quantities quantities,
-        int inputs,
-        int seed,
+        IReadOnlyList<int> seeds,
         SpreadMethod asked,
         bool outcomesAlone = false
     )
@@ -43,11 +41,11 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
         }
 
         var limits = FirstOrder
-            .Of(Counted, inputs)
+            .Of(Counted, seeds.Count)
             .Chunk(2)
             .Select((pair, n) => new Carried(pair[0], pair[1], 2 * n))
             .ToArray();
-        Draw(Counted, limits, LatinSquare.Deviates(inputs, Tried, seed));
+        Draw(Counted, limits, LatinSquare.Deviates(seeds, Tried));
         if (asked == SpreadMethod.Linear && !limits.Any(limit => limit.Misleads))
         {
             return new(SpreadMethod.Linear, rigs, [.. limits.Select(limit => limit.ByEach())]);
@@ -59,7 +57,11 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
             round++
         )
         {
-            Draw(Counted, limits, LatinSquare.Deviates(inputs, Round, unchecked(seed + round)));
+            Draw(
+                Counted,
+                limits,
+                LatinSquare.Deviates([.. seeds.Select(seed => unchecked(seed + round))], Round)
+            );
         }
 
         return new(SpreadMethod.Montecarlo, rigs, [.. limits.Select(limit => limit.ByDraws())]);

@@ -86,13 +86,18 @@ public sealed class Reaches
     /// <param name="finding">The finding.</param>
     /// <param name="estimate">The estimate, SI.</param>
     public static double Scaled(Finding finding, double estimate) =>
-        IsRatio(finding) ? Math.Log(Math.Max(1e-12, estimate)) : estimate;
+        IsRatio(finding) ? Math.Log(Math.Max(Zero, estimate)) : estimate;
 
     /// <summary>An estimate from the scale on which it is spread, SI.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="scaled">The scaled estimate.</param>
     public static double Unscaled(Finding finding, double scaled) =>
-        IsRatio(finding) ? Math.Exp(scaled) : scaled;
+        !IsRatio(finding) ? scaled
+        : scaled <= Math.Log(Zero) ? 0
+        : Math.Exp(scaled);
+
+    // On a logarithmic scale nothing is this.
+    private const double Zero = 1e-12;
 
     private static bool IsRatio(Finding finding) =>
         finding.Unit != Unit.Celsius && finding.Estimate > 0;

@@ -1,5 +1,4 @@
 using System.Buffers.Binary;
-using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using PowerCheck.Model.Findings;
@@ -41,7 +40,7 @@ public sealed record Spreading(
         }
 
         var reaches = new Reaches(filled, inputs, findings);
-        var carried = Carrying.Of(reaches.At, inputs.Count, Seed(inputs), asked, outcomesAlone);
+        var carried = Carrying.Of(reaches.At, [.. inputs.Select(Seed)], asked, outcomesAlone);
         var chances = reaches.Tracked.Select(
             (finding, n) => Chance(finding, carried.Odds[n], inputs)
         );
@@ -81,20 +80,9 @@ public sealed record Spreading(
     /// <summary>Share of the variance from which on an input is worth naming, assumed.</summary>
     private const double LeastShare = 0.01;
 
-    // The same rig draws the same, whatever the order of its members.
-    private static int Seed(IReadOnlyList<Input> inputs)
-    {
-        var text = string.Join(
-            ';',
-            inputs.Select(input =>
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{input.Figure.Path}={input.Value:R}/{input.Spread.Low:R}/{input.Spread.High:R}"
-                )
-            )
+    // By its path, so that a figure is drawn the same in every rig: what differs between two rigs is what they differ in.
+    private static int Seed(Input input) =>
+        BinaryPrimitives.ReadInt32LittleEndian(
+            SHA256.HashData(Encoding.UTF8.GetBytes(input.Figure.Path))
         );
-        return BinaryPrimitives.ReadInt32LittleEndian(
-            SHA256.HashData(Encoding.UTF8.GetBytes(text))
-        );
-    }
 }

@@ -9,22 +9,21 @@ namespace PowerCheck.Model.Uncertainty;
 /// </summary>
 public static class LatinSquare
 {
-    /// <summary>The deviates; the same seed gives the same.</summary>
-    /// <param name="inputs">How many inputs there are.</param>
+    /// <summary>The deviates; the same seed gives the same, whatever other inputs there are.</summary>
+    /// <param name="seeds">A seed an input.</param>
     /// <param name="count">How many draws.</param>
-    /// <param name="seed">The seed.</param>
     /// <returns>A row of deviates a draw.</returns>
-    public static double[][] Deviates(int inputs, int count, int seed)
+    public static double[][] Deviates(IReadOnlyList<int> seeds, int count)
     {
-        var random = new MersenneTwister(seed, threadSafe: false);
         var rows = new double[count][];
         for (var row = 0; row < count; row++)
         {
-            rows[row] = new double[inputs];
+            rows[row] = new double[seeds.Count];
         }
 
-        for (var n = 0; n < inputs; n++)
+        for (var n = 0; n < seeds.Count; n++)
         {
+            var random = new MersenneTwister(seeds[n], threadSafe: false);
             var slices = Combinatorics.GeneratePermutation(count, random);
             for (var row = 0; row < count; row++)
             {

@@ -13,7 +13,10 @@ public class AnswerTests
     [MemberData(nameof(SampleRigs.Names), MemberType = typeof(SampleRigs))]
     public async Task The_answer_is_as_the_document_says(string name)
     {
-        var answer = await Service.Check(SampleRigs.Of(name).ToJsonString(), "?findings=all");
+        var answer = await Service.Check(
+            SampleRigs.Of(name).ToJsonString(),
+            "?findings=all&spread=none"
+        );
 
         Assert.Equal(HttpStatusCode.OK, answer.Status);
         var document = (await Service.Get("/openapi/v1.json")).Json;
@@ -24,7 +27,10 @@ public class AnswerTests
     [MemberData(nameof(SampleRigs.Names), MemberType = typeof(SampleRigs))]
     public async Task Figures_have_six_significant_digits_at_most(string name)
     {
-        var answer = await Service.Check(SampleRigs.Of(name).ToJsonString(), "?findings=all");
+        var answer = await Service.Check(
+            SampleRigs.Of(name).ToJsonString(),
+            "?findings=all&spread=none"
+        );
 
         var figures = Numbers(answer.Json).ToArray();
         Assert.True(figures.Length > 50);
@@ -45,7 +51,10 @@ public class AnswerTests
     [MemberData(nameof(SampleRigs.Names), MemberType = typeof(SampleRigs))]
     public async Task Nothing_is_null(string name)
     {
-        var answer = await Service.Check(SampleRigs.Of(name).ToJsonString(), "?findings=all");
+        var answer = await Service.Check(
+            SampleRigs.Of(name).ToJsonString(),
+            "?findings=all&spread=none"
+        );
 
         Assert.DoesNotContain(":null", answer.Text);
     }
@@ -54,7 +63,10 @@ public class AnswerTests
     [MemberData(nameof(SampleRigs.Names), MemberType = typeof(SampleRigs))]
     public async Task The_verdict_follows_from_the_outcomes(string name)
     {
-        var answer = await Service.Check(SampleRigs.Of(name).ToJsonString(), "?findings=all");
+        var answer = await Service.Check(
+            SampleRigs.Of(name).ToJsonString(),
+            "?findings=all&spread=none"
+        );
         var judged = (await Service.Get("/v1/findings"))
             .Json.GetProperty("items")
             .EnumerateArray()
@@ -81,7 +93,7 @@ public class AnswerTests
     public async Task Findings_that_simply_hold_are_listed_only_when_all_are_wanted()
     {
         var body = Rigs.Example().ToJsonString();
-        var all = Findings(await Service.Check(body, "?findings=all")).ToArray();
+        var all = Findings(await Service.Check(body, "?findings=all&spread=none")).ToArray();
         var few = Findings(await Service.Check(body)).ToArray();
 
         Assert.True(few.Length < all.Length);
@@ -123,7 +135,10 @@ public class AnswerTests
         var sources = await Keys("/v1/sources", "key");
         foreach (var name in SampleRigs.All)
         {
-            var answer = await Service.Check(SampleRigs.Of(name).ToJsonString(), "?findings=all");
+            var answer = await Service.Check(
+                SampleRigs.Of(name).ToJsonString(),
+                "?findings=all&spread=none"
+            );
             foreach (var finding in answer.Json.GetProperty("findings").EnumerateArray())
             {
                 Assert.Contains(finding.GetProperty("code").GetString(), codes);

@@ -75,7 +75,7 @@ public class AssumptionTests
 
     private static async Task<Answer> Checked(JsonObject body)
     {
-        var answer = await Service.Check(body.ToJsonString(), "?remedies=none");
+        var answer = await Service.Check(body.ToJsonString(), "?spread=none");
         Assert.True(answer.Status == HttpStatusCode.OK, $"{body.ToJsonString()}\n{answer.Text}");
         return answer;
     }

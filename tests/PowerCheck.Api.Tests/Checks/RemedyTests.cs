@@ -53,7 +53,9 @@ public class RemedyTests
     public async Task Of_a_hundred_rigs_many_have_changes_to_offer_and_each_says_to_or_none()
     {
         var answers = await Task.WhenAll(
-            Enumerable.Range(1, 100).Select(n => Checked(AnyBody.Of(n).ToJsonString(), ""))
+            Enumerable
+                .Range(1, 100)
+                .Select(n => Checked(AnyBody.Of(n).ToJsonString(), Service.Alone))
         );
         var remedies = answers.SelectMany(Findings).SelectMany(Remedies).ToArray();
 
@@ -67,11 +69,12 @@ public class RemedyTests
     [Fact]
     public async Task A_caller_who_wants_none_gets_none()
     {
-        var answer = await Checked(AnyBody.Of(4).ToJsonString(), "?remedies=none");
+        var answer = await Checked(AnyBody.Of(4).ToJsonString(), "?spread=none&remedies=none");
 
         Assert.Empty(Findings(answer).SelectMany(Remedies));
         Assert.NotEmpty(
-            Findings(await Checked(AnyBody.Of(4).ToJsonString(), "")).SelectMany(Remedies)
+            Findings(await Checked(AnyBody.Of(4).ToJsonString(), Service.Alone))
+                .SelectMany(Remedies)
         );
     }
 

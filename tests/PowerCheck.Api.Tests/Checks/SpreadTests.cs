@@ -57,9 +57,22 @@ public class SpreadTests
     }
 
     [Fact]
-    public async Task Nothing_is_said_of_how_sure_it_is_where_that_is_not_asked_for()
+    public async Task How_sure_it_is_is_told_unless_it_is_not_asked_for()
     {
         var answer = await Checked(SampleRigs.Of("the example"), "?findings=all");
+
+        Assert.Equal("linear", answer.Json.GetProperty("spread").GetProperty("asked").GetString());
+        Assert.True(answer.Json.TryGetProperty("confidence", out _));
+        Assert.Contains(
+            Findings(answer.Json).Values,
+            finding => finding.TryGetProperty("exceedanceProbability", out _)
+        );
+    }
+
+    [Fact]
+    public async Task Nothing_is_said_of_how_sure_it_is_of_the_best_estimates_alone()
+    {
+        var answer = await Checked(SampleRigs.Of("the example"), "?findings=all&spread=none");
 
         Assert.Equal(
             ("none", "none", 0),
@@ -95,7 +108,7 @@ public class SpreadTests
     [Fact]
     public async Task A_given_figure_is_listed_with_how_far_off_it_may_be()
     {
-        var answer = await Checked(SampleRigs.Of("the example"), "");
+        var answer = await Checked(SampleRigs.Of("the example"), Service.Alone);
         var tolerances = answer.Json.GetProperty("tolerances").EnumerateArray().ToArray();
 
         var kv = tolerances.Single(t => Path(t) == "motor.kvRpmPerVolt");
@@ -117,7 +130,10 @@ public class SpreadTests
     // Two figures drawn apart may contradict each other: the one that must be the lower is then put just under the other.
     private static async Task<Answer> Settled(JsonObject body)
     {
-        var answer = await Service.Check(body.ToJsonString(), "?findings=all&remedies=none");
+        var answer = await Service.Check(
+            body.ToJsonString(),
+            "?findings=all&remedies=none&spread=none"
+        );
         for (var n = 0; n < 20 && answer.Status == HttpStatusCode.UnprocessableEntity; n++)
         {
             foreach (var fault in answer.Json.GetProperty("errors").EnumerateArray())
@@ -126,7 +142,10 @@ public class SpreadTests
                 body.With(Path(fault), 0.999 * Figure(body, upper));
             }
 
-            answer = await Service.Check(body.ToJsonString(), "?findings=all&remedies=none");
+            answer = await Service.Check(
+                body.ToJsonString(),
+                "?findings=all&remedies=none&spread=none"
+            );
         }
 
         Assert.True(answer.Status == HttpStatusCode.OK, $"{body.ToJsonString()}\n{answer.Text}");

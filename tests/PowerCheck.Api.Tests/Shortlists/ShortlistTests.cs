@@ -11,7 +11,7 @@ public class ShortlistTests
 {
     private static JsonObject Search() => JsonNode.Parse(ExampleSearch.Json)!.AsObject();
 
-    private static async Task<Answer> Asked(JsonObject body, string query = "") =>
+    private static async Task<Answer> Asked(JsonObject body, string query = Service.Alone) =>
         await Service.Post("/v1/shortlists" + query, body.ToJsonString());
 
     [Fact]
@@ -33,7 +33,7 @@ public class ShortlistTests
 
         check.With("controller.motorKinds", new JsonArray("brushless"));
         check.With("controller.sensorInput", true);
-        var checkedRig = await Service.Check(check.ToJsonString(), "?findings=all");
+        var checkedRig = await Service.Check(check.ToJsonString(), "?findings=all&spread=none");
         Assert.True(checkedRig.Status == HttpStatusCode.OK, checkedRig.Text);
         var findings = checkedRig.Json.GetProperty("findings").EnumerateArray().ToArray();
         Assert.All(
@@ -44,6 +44,23 @@ public class ShortlistTests
                     f => Assert.Equal("holds", Text(f, "outcome"))
                 )
         );
+    }
+
+    [Fact]
+    public async Task Candidates_are_weighed_with_their_spread_unless_that_is_not_asked_for()
+    {
+        var weighed = await Asked(Search(), "");
+        var alone = await Asked(Search());
+
+        Assert.True(Least(weighed) > Least(alone), "a part must do more where figures may be off");
+
+        static double Least(Answer answer) =>
+            answer
+                .Json.GetProperty("requirement")
+                .EnumerateArray()
+                .Single(r => Text(r, "path") == "controller.continuousCurrentA")
+                .GetProperty("minimum")
+                .GetDouble();
     }
 
     [Fact]

@@ -105,7 +105,10 @@ internal static class UncertaintyRows
     private static IReadOnlyDictionary<string, double> Rectangular(PublishedCheck check)
     {
         var width = Math.Sqrt(12) * check.Si("uncertainty");
-        var draws = LatinSquare.Deviates((int)check.Si("count"), 1_000_000, 1);
+        var draws = LatinSquare.Deviates(
+            [.. Enumerable.Range(1, (int)check.Si("count"))],
+            1_000_000
+        );
         var drawn = new Sample([
             .. draws.Select(row => row.Sum(z => width * (Normal.CDF(0, 1, z) - 0.5))),
         ]);

@@ -11,10 +11,10 @@ namespace PowerCheck.Model.Tests.Spreads;
 public sealed class CarryingDrawsTests
 {
     private const int Seed = 11;
-    private const int Tried = 192;
+    private const int Tried = 320;
 
     private static Carrying Of(Func<double, double> distance, SpreadMethod asked) =>
-        Carrying.Of(z => [distance(z[0]), 100 + z[0]], 1, Seed, asked);
+        Carrying.Of(z => [distance(z[0]), 100 + z[0]], [Seed], asked);
 
     private static Odds Only(Carrying carried) => Assert.Single(carried.Odds);
 
@@ -44,7 +44,7 @@ public sealed class CarryingDrawsTests
     [Fact]
     public void Draws_past_a_limit_and_draws_short_of_it_outweigh_each_other()
     {
-        // About five draws on either side of the limit change places.
+        // About eight draws on either side of the limit change places.
         var carried = Of(z => Math.Abs(z) < 0.06 ? -z : z, SpreadMethod.Linear);
 
         Assert.Equal(SpreadMethod.Linear, carried.Used);
@@ -68,10 +68,10 @@ public sealed class CarryingDrawsTests
         // No draw of a product of squares crosses the limit by itself that far out.
         static double Distance(double[] z) =>
             -1 + (0.6 * z[0]) + (0.8 * z[1]) + (0.01 * z[0] * z[0] * z[1] * z[1]);
-        var carried = Carrying.Of(z => [Distance(z), z[0]], 2, Seed, SpreadMethod.Linear);
+        var carried = Carrying.Of(z => [Distance(z), z[0]], [Seed, Seed + 1], SpreadMethod.Linear);
         // The standard deviation is 1: further than that from the limit nothing counts.
         var shift = LatinSquare
-            .Deviates(2, Tried, Seed)
+            .Deviates([.. Enumerable.Range(Seed, 2)], Tried)
             .Average(z =>
                 Math.Clamp(Distance(z), -1, 1) - Math.Clamp(-1 + (0.6 * z[0]) + (0.8 * z[1]), -1, 1)
             );

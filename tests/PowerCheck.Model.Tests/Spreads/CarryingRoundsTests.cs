@@ -8,11 +8,11 @@ namespace PowerCheck.Model.Tests.Spreads;
 public sealed class CarryingRoundsTests
 {
     private const int Seed = 11;
-    private const int Tried = 192;
+    private const int Tried = 320;
     private const int Round = 256;
 
     private static Carrying Drawn(Func<double, double> distance) =>
-        Carrying.Of(z => [distance(z[0]), 100 + z[0]], 1, Seed, SpreadMethod.Montecarlo);
+        Carrying.Of(z => [distance(z[0]), 100 + z[0]], [Seed], SpreadMethod.Montecarlo);
 
     // Past its limit beyond a deviate on one side and short of it on the other, where the response says otherwise.
     private static double Crossing(double z, double over, double under) =>
@@ -29,20 +29,25 @@ public sealed class CarryingRoundsTests
     [InlineData(2.2, 1.9)]
     [InlineData(1.73, 2.22)]
     [InlineData(1.6, 1.6)]
-    public void Rounds_of_draws_follow_until_a_probability_is_known_to_0_0055_or_twelve_are_done(
+    public void Rounds_of_draws_follow_until_a_probability_is_known_to_0_0055_or_24_are_done(
         double over,
         double under
     )
     {
-        double[] crossed = [.. LatinSquare.Deviates(1, Tried, Seed).Select(z => Sign(z[0]))];
+        double[] crossed =
+        [
+            .. LatinSquare.Deviates([.. Enumerable.Range(Seed, 1)], Tried).Select(z => Sign(z[0])),
+        ];
         var rounds = 0;
-        while (rounds < 12 && Error(crossed) > 0.0055)
+        while (rounds < 24 && Error(crossed) > 0.0055)
         {
             rounds++;
             crossed =
             [
                 .. crossed,
-                .. LatinSquare.Deviates(1, Round, Seed + rounds).Select(z => Sign(z[0])),
+                .. LatinSquare
+                    .Deviates([.. Enumerable.Range(Seed + rounds, 1)], Round)
+                    .Select(z => Sign(z[0])),
             ];
         }
 
@@ -75,13 +80,15 @@ public sealed class CarryingRoundsTests
         });
 
         Assert.Equal(
-            LatinSquare.Deviates(1, Tried, Seed).Select(z => z[0]),
+            LatinSquare.Deviates([.. Enumerable.Range(Seed, 1)], Tried).Select(z => z[0]),
             drawn.Skip(3).Take(Tried)
         );
         for (var round = 1; round <= 2; round++)
         {
             Assert.Equal(
-                LatinSquare.Deviates(1, Round, Seed + round).Select(z => z[0]),
+                LatinSquare
+                    .Deviates([.. Enumerable.Range(Seed + round, 1)], Round)
+                    .Select(z => z[0]),
                 drawn.Skip(3 + Tried + ((round - 1) * Round)).Take(Round)
             );
         }

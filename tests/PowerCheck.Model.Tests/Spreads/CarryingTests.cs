@@ -11,7 +11,12 @@ public sealed class CarryingTests
         Func<double[], double> distance,
         int inputs,
         SpreadMethod asked = SpreadMethod.Linear
-    ) => Carrying.Of(z => [distance(z), 100 + distance(z)], inputs, 11, asked);
+    ) =>
+        Carrying.Of(
+            z => [distance(z), 100 + distance(z)],
+            [.. Enumerable.Range(11, inputs)],
+            asked
+        );
 
     [Fact]
     public void A_straight_response_is_taken_input_by_input()
@@ -36,8 +41,7 @@ public sealed class CarryingTests
                 computed++;
                 return [-1 + z[0], z[0]];
             },
-            1,
-            11,
+            [.. Enumerable.Range(11, 1)],
             SpreadMethod.Linear
         );
 
@@ -83,8 +87,7 @@ public sealed class CarryingTests
         // The second is past its limit where the first input is past the step, however straight it looks nearby.
         var carried = Carrying.Of(
             z => [-2 + z[1], z[1], z[0] > step ? 1 : -1, z[0]],
-            2,
-            5,
+            [.. Enumerable.Range(5, 2)],
             SpreadMethod.Linear
         );
 
@@ -108,7 +111,7 @@ public sealed class CarryingTests
     public void An_estimate_that_is_not_known_has_no_interval()
     {
         var odds = Assert.Single(
-            Carrying.Of(z => [z[0] - 1, double.NaN], 1, 3, SpreadMethod.Linear).Odds
+            Carrying.Of(z => [z[0] - 1, double.NaN], [3], SpreadMethod.Linear).Odds
         );
 
         Assert.True(double.IsNaN(odds.Low) && double.IsNaN(odds.High));

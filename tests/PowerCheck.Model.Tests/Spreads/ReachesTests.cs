@@ -113,6 +113,40 @@ public sealed class ReachesTests
         Assert.Equal(7, Reaches.Unscaled(current, Math.Log(7)), 1e-12);
         Assert.Equal(7, Reaches.Unscaled(warmth, 7));
         Assert.Equal(Math.Log(1e-12), Reaches.Scaled(current, 0));
+        Assert.Equal(0, Reaches.Unscaled(current, Math.Log(1e-12)));
+    }
+
+    [Fact]
+    public void Past_what_the_course_passes_already_a_load_case_is_further_past_by_that_much()
+    {
+        var (heavy, findings) = Enumerable
+            .Range(0, 100)
+            .Select(n => Label with { Vehicle = Label.Vehicle with { MassKg = 3 + (0.1 * n) } })
+            .Select(label => (label, Check.Run(label).Findings))
+            .First(pair =>
+                pair.Findings.Single(f =>
+                    f is { Kind.Code: "motor.winding-temperature", LoadCase: "course" }
+                )
+                    is { Reach: > 1.05 }
+            );
+        var filled = RigFill.Of(heavy, RigCompletion.Of(heavy));
+        var reaches = new Reaches(filled, [], findings);
+        var at = reaches.At([]);
+        var windings = Enumerable
+            .Range(0, reaches.Tracked.Count)
+            .Where(n => reaches.Tracked[n].Kind == FindingCatalogue.MotorWindingTemperature)
+            .ToDictionary(n => reaches.Tracked[n].LoadCase!, n => (reaches.Tracked[n], at[2 * n]));
+
+        var (course, past) = windings["course"];
+        Assert.True(past > 0, "the course is not past the limit");
+        Assert.Equal(Distance(course), past, 1e-9);
+        var (climb, climbing) = windings["climb"];
+        Assert.True(Distance(climb) > 0, "the climb is not past the limit");
+        Assert.Equal(Distance(climb) + past, climbing, 1e-9);
+        // A load case that is not past the limit stays where it is.
+        var (level, creeping) = windings["level"];
+        Assert.True(creeping < 0);
+        Assert.Equal(Distance(level), creeping, 1e-9);
     }
 
     [Fact]

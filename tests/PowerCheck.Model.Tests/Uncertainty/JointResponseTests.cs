@@ -92,14 +92,20 @@ public sealed class JointResponseTests
     {
         var fitted = JointFit.Of(
             Each,
-            [.. LatinSquare.Deviates(3, draws, 5).Select(z => (z, Product(z[0], z[2])))]
+            [
+                .. LatinSquare
+                    .Deviates([.. Enumerable.Range(5, 3)], draws)
+                    .Select(z => (z, Product(z[0], z[2]))),
+            ]
         );
 
         // The idle input has no variance and is left out.
         Assert.Equal([0, 2], fitted.Main.Order());
         Assert.Equal(Above(0), fitted.AlongAxes().Exceedance(0), 0.015);
         foreach (
-            var z in LatinSquare.Deviates(3, 50, 6).Where(z => Math.Abs(Product(z[0], z[2])) < 0.3)
+            var z in LatinSquare
+                .Deviates([.. Enumerable.Range(6, 3)], 50)
+                .Where(z => Math.Abs(Product(z[0], z[2])) < 0.3)
         )
         {
             Assert.InRange(
@@ -116,7 +122,7 @@ public sealed class JointResponseTests
         var each = new Response(0, [0.1, 0.8, 0.2, 0.7, 0.3, 0.6, 0.4, 0.5], new double[8]);
         var fitted = JointFit.Of(
             each,
-            [.. LatinSquare.Deviates(8, 100, 1).Select(z => (z, each.At(z)))]
+            [.. LatinSquare.Deviates([.. Enumerable.Range(1, 8)], 100).Select(z => (z, each.At(z)))]
         );
 
         Assert.Equal([1, 3, 5, 7, 6, 4], fitted.Main);

@@ -148,7 +148,7 @@ public sealed class PropagationTests
     [Fact]
     public void A_Latin_square_has_one_deviate_in_each_equally_likely_slice()
     {
-        var draws = LatinSquare.Deviates(3, 50, 7);
+        var draws = LatinSquare.Deviates([.. Enumerable.Range(7, 3)], 50);
 
         for (var n = 0; n < 3; n++)
         {
@@ -159,7 +159,7 @@ public sealed class PropagationTests
         }
 
         Assert.NotEqual(draws[0][0], draws[0][1]);
-        Assert.Equal(draws[4], LatinSquare.Deviates(3, 50, 7)[4]);
-        Assert.NotEqual(draws[4], LatinSquare.Deviates(3, 50, 8)[4]);
+        Assert.Equal(draws[4], LatinSquare.Deviates([.. Enumerable.Range(7, 3)], 50)[4]);
+        Assert.NotEqual(draws[4], LatinSquare.Deviates([.. Enumerable.Range(8, 3)], 50)[4]);
     }
 }

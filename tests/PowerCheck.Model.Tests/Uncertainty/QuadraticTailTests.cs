@@ -44,7 +44,7 @@ public sealed class QuadraticTailTests
     )
     {
         var response = new Response(-0.1, [0.3, -0.2, 0.1, 0.15], [0.04, -0.06, third, 0]);
-        var draws = LatinSquare.Deviates(4, 200_000, 1);
+        var draws = LatinSquare.Deviates([.. Enumerable.Range(1, 4)], 200_000);
 
         var drawn = draws.Count(z => response.At(z) > limit) / 200_000.0;
 

@@ -106,7 +106,7 @@ public sealed class ResponseEdgeTests
     public void A_draw_lies_anywhere_within_its_slice()
     {
         var places = LatinSquare
-            .Deviates(1, 400, 3)
+            .Deviates([.. Enumerable.Range(3, 1)], 400)
             .Select(row => 400 * Normal.CDF(0, 1, row[0]) % 1)
             .ToArray();
 
