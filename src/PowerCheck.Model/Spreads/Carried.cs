@@ -22,7 +22,7 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     private const double HighEnd = 0.975;
 
     /// <summary>Standard error of a probability that is small enough, assumed.</summary>
-    private const double EnoughError = 0.0055;
+    private const double EnoughError = 0.0045;
 
     // Where an outcome turns.
     private static readonly double[] Turns = [Thresholds.DoubtfulFrom, Thresholds.FailsFrom];

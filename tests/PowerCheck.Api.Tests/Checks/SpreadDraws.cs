@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Net;
 using System.Text;
 using System.Text.Json;
@@ -20,17 +21,26 @@ namespace PowerCheck.Api.Tests.Checks;
 internal static class SpreadDraws
 {
     /// <summary>Draws of one round.</summary>
-    private const int Round = 1000;
+    private const int Round = 500;
 
     /// <summary>Most rounds.</summary>
-    private const int MostRounds = 10;
+    private const int MostRounds = 20;
 
     /// <summary>By how much a share may be off what is said; where none is, no more rounds are needed.</summary>
     public const double Near = 0.02;
 
     /// <summary>What an answer says of each limit, and the share of the drawn rigs that is past it.</summary>
     /// <param name="number">Which random rig.</param>
-    public static async Task<IReadOnlyList<(string Limit, double Said, double Drawn)>> Of(
+    public static Task<IReadOnlyList<(string Limit, double Said, double Drawn)>> Of(int number) =>
+        Drawn.GetOrAdd(number, n => new(() => Draw(n))).Value;
+
+    // Once for all tests.
+    private static readonly ConcurrentDictionary<
+        int,
+        Lazy<Task<IReadOnlyList<(string Limit, double Said, double Drawn)>>>
+    > Drawn = new();
+
+    private static async Task<IReadOnlyList<(string Limit, double Said, double Drawn)>> Draw(
         int number
     )
     {

@@ -1,5 +1,7 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using PowerCheck.Api.Door;
 using PowerCheck.Api.Tests.Door;
 
 namespace PowerCheck.Api.Tests.Host;
@@ -67,14 +69,25 @@ internal static class PrintedSpreads
         var drawn = entry.TryGetProperty("spread", out var spread)
             ? Draw(value, spread, normal / 1.96)
             : value;
-        var generic = string.Join(
-            '.',
-            Path(entry).Split('.').Select(step => char.IsAsciiDigit(step[0]) ? "0" : step)
-        );
-        var range = RequestMembers.Of(generic).Figure!;
+        var range = Ranges.GetOrAdd(Path(entry), Range);
         drawn = Math.Clamp(drawn, range.Minimum, range.Maximum);
-        return generic == "motor.polePairs" ? Math.Round(drawn) : drawn;
+        return Path(entry) == "motor.polePairs" ? Math.Round(drawn) : drawn;
     }
+
+    // Of attributes, which are slow to read a million times.
+    private static readonly ConcurrentDictionary<string, FigureAttribute> Ranges = new(
+        StringComparer.Ordinal
+    );
+
+    private static FigureAttribute Range(string path) =>
+        RequestMembers
+            .Of(
+                string.Join(
+                    '.',
+                    path.Split('.').Select(step => char.IsAsciiDigit(step[0]) ? "0" : step)
+                )
+            )
+            .Figure!;
 
     // Normal, log-normal for a factor, two normal halves between unlike ends; the ends hold 95 %.
     private static double Draw(double value, JsonElement spread, double normal)

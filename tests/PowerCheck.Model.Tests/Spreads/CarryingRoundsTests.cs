@@ -29,7 +29,7 @@ public sealed class CarryingRoundsTests
     [InlineData(2.2, 1.9)]
     [InlineData(1.73, 2.22)]
     [InlineData(1.6, 1.6)]
-    public void Rounds_of_draws_follow_until_a_probability_is_known_to_0_0055_or_24_are_done(
+    public void Rounds_of_draws_follow_until_a_probability_is_known_to_0_0045_or_24_are_done(
         double over,
         double under
     )
@@ -39,7 +39,7 @@ public sealed class CarryingRoundsTests
             .. LatinSquare.Deviates([.. Enumerable.Range(Seed, 1)], Tried).Select(z => Sign(z[0])),
         ];
         var rounds = 0;
-        while (rounds < 24 && Error(crossed) > 0.0055)
+        while (rounds < 24 && Error(crossed) > 0.0045)
         {
             rounds++;
             crossed =
