@@ -1,0 +1,4 @@
+using BenchmarkDotNet.Running;
+using PowerCheck.Bench;
+
+BenchmarkSwitcher.FromAssembly(typeof(SpreadCost).Assembly).Run(args);
