@@ -141,10 +141,13 @@ public static class CourseDefaults
                 Unit.MetrePerSecond,
                 segment.SpeedMPerS,
                 Spread.None,
-                Basis
+                FollowsCreep
             );
         }
     }
+
+    // Whoever draws rigs from what is printed draws the creep speed alone.
+    private const string FollowsCreep = "assumed: the creep speed, which it follows";
 
     private static Segment Complete(SegmentLabel label, int n, Road road, Ledger ledger)
     {
@@ -170,7 +173,7 @@ public static class CourseDefaults
                     Unit.MetrePerSecond,
                     road.CreepMPerS,
                     Spread.None,
-                    "assumed: the creep speed"
+                    FollowsCreep
                 )
                 : 0,
             label.Throttle ?? 0

@@ -16,8 +16,14 @@ public sealed record RequiredPart(
     IReadOnlyList<Assumption> Assumptions
 )
 {
-    /// <summary>How much further a probability is put each time than it comes to [standard deviations], assumed.</summary>
-    private static readonly double[] Spares = [0.02, 0.02, 0.05, 0.1, 0.2];
+    /// <summary>
+    /// How much further a probability is put than it comes to [standard deviations], and how much more each time that a check
+    /// does not agree, assumed.
+    /// </summary>
+    private const double Spare = 0.02;
+
+    /// <summary>How often a check may be asked, assumed enough.</summary>
+    private const int Rounds = 6;
 
     /// <summary>The figures that the part must have so that every limit that it can help holds without a caution.</summary>
     /// <remarks>
@@ -37,14 +43,26 @@ public sealed record RequiredPart(
         }
 
         var weighed = Check.Run(found.Settled, spread).Findings;
-        foreach (var (round, spare) in Spares.Index())
+        var spares = new Dictionary<(string Code, string? LoadCase), double>();
+        for (var round = 0; round < Rounds; round++)
         {
-            var widths = new Widths(weighed, spare);
+            var widths = new Widths(
+                weighed,
+                limit => spares.GetValueOrDefault((limit.Kind.Code, limit.LoadCase), Spare)
+            );
             found = Of(open, rig => widths.Weigh(Limits(rig)));
             weighed = Check.Run(found.Settled, spread).Findings;
-            if (round > 0 && found.Requirements.All(required => IsMet(required, weighed)))
+            var missed = found.Requirements.Where(required => !IsMet(required, weighed)).ToArray();
+            if (round > 0 && missed.Length == 0)
             {
                 break;
+            }
+
+            // The first round starts from a part far from what it must be.
+            foreach (var required in round > 0 ? missed : [])
+            {
+                var key = (required.SetBy, required.LoadCase);
+                spares[key] = spares.GetValueOrDefault(key, Spare) + Spare;
             }
         }
 
@@ -52,12 +70,11 @@ public sealed record RequiredPart(
     }
 
     private static bool IsMet(Requirement required, IReadOnlyList<Finding> findings) =>
-        findings
-            .Where(finding =>
-                string.Equals(finding.Kind.Code, required.SetBy, StringComparison.Ordinal)
-                && string.Equals(finding.LoadCase, required.LoadCase, StringComparison.Ordinal)
-            )
-            .All(finding => finding is { Outcome: Outcome.Holds, Caution: false });
+        findings.Any(finding =>
+            string.Equals(finding.Kind.Code, required.SetBy, StringComparison.Ordinal)
+            && string.Equals(finding.LoadCase, required.LoadCase, StringComparison.Ordinal)
+            && finding is { Outcome: Outcome.Holds, Caution: false }
+        );
 
     private static IReadOnlyList<Finding> Limits(RigLabel rig) =>
         Judgement.Limits(RigCompletion.Of(rig).Inspect());

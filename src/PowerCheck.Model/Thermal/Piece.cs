@@ -11,7 +11,7 @@ public readonly record struct Piece(TwoNode Network, double Seconds)
     /// <summary>The winding may change by about this much within a piece [K].</summary>
     private const double MostK = 4;
 
-    /// <summary>A hot winding may change by this share of its temperature, assumed.</summary>
+    /// <summary>A hot winding may change by this share of its rise over the air, assumed.</summary>
     private const double MostShare = 0.04;
 
     /// <summary>Longest piece, where nothing changes much [s].</summary>
@@ -42,7 +42,10 @@ public readonly record struct Piece(TwoNode Network, double Seconds)
             leftS,
             Math.Min(
                 Math.Max(LongestS, shortest),
-                Math.Max(shortest, Math.Max(MostK, MostShare * x.WindingC) / rate)
+                Math.Max(
+                    shortest,
+                    Math.Max(MostK, MostShare * (x.WindingC - warmth.AmbientC)) / rate
+                )
             )
         );
         if (!(seconds > 0))

@@ -16,7 +16,7 @@ internal sealed class QuadraticTail
     private const double Nothing = 1e-8;
 
     /// <summary>Terms after which the inversion ends, assumed.</summary>
-    private const int Most = 4000;
+    private const int Most = 20_000;
 
     private readonly (double Slope, double Bend)[] bent;
     private readonly double straightVariance;
@@ -45,6 +45,11 @@ internal sealed class QuadraticTail
             return Normal.CDF(0, width, -figure);
         }
 
+        if (bent is [var alone] && !(straightVariance > 1e-12 * width * width))
+        {
+            return Above(figure, alone.Slope, alone.Bend);
+        }
+
         // The sum over the middles of equal steps leaves out only what is wrapped around.
         var step = Math.Tau / (Math.Abs(figure - mean) + (Wrapped * width));
         var above = 0.5;
@@ -62,6 +67,20 @@ internal sealed class QuadraticTail
         }
 
         return Math.Clamp(above, 0, 1);
+    }
+
+    // Of one term: between or beyond the two deviates at which it is the figure, if there are any.
+    private static double Above(double figure, double slope, double bend)
+    {
+        var square = (slope * slope) + (4 * bend * figure);
+        if (square < 0)
+        {
+            return bend > 0 ? 1 : 0;
+        }
+
+        var (middle, half) = (-slope / (2 * bend), Math.Sqrt(square) / Math.Abs(2 * bend));
+        var beyond = Normal.CDF(0, 1, middle - half) + Normal.CDF(0, 1, -middle - half);
+        return bend > 0 ? beyond : 1 - beyond;
     }
 
     private Complex Characteristic(double u)

@@ -20,14 +20,14 @@ namespace PowerCheck.Api.Tests.Checks;
 /// </summary>
 internal static class SpreadDraws
 {
-    /// <summary>Draws of one round.</summary>
-    private const int Round = 500;
+    /// <summary>Draws of a rig.</summary>
+    private const int Draws = 2500;
 
-    /// <summary>Most rounds.</summary>
-    private const int MostRounds = 20;
+    /// <summary>Draws of a rig of which a share is not near what is said: others, which then count alone.</summary>
+    private const int ManyDraws = 12_000;
 
-    /// <summary>By how much a share may be off what is said; where none is, no more rounds are needed.</summary>
-    public const double Near = 0.02;
+    /// <summary>By how much a share of few draws may be off before more are looked at.</summary>
+    private const double Near = 0.012;
 
     /// <summary>What an answer says of each limit, and the share of the drawn rigs that is past it.</summary>
     /// <param name="number">Which random rig.</param>
@@ -59,26 +59,29 @@ internal static class SpreadDraws
                 && f.TryGetProperty("decidedBy", out _)
             )
             .ToDictionary(Key, f => f.GetProperty("exceedanceProbability").GetDouble());
-        var past = said.Keys.ToDictionary(key => key, _ => 0);
-        var draws = 0;
-        double Off(string key) => Math.Abs(((double)past[key] / draws) - said[key]);
-        do
+        var shares = Shares(number, answer.Json, said.Keys, Draws);
+        if (said.Any(pair => Math.Abs(shares[pair.Key] - pair.Value) > Near))
         {
-            Draw(number, answer.Json, past, (number * 100) + draws);
-            draws += Round;
-        } while (draws < MostRounds * Round && said.Keys.Any(key => Off(key) > Near));
+            shares = Shares(number, answer.Json, said.Keys, ManyDraws);
+        }
 
-        return [.. said.Select(pair => (pair.Key, pair.Value, (double)past[pair.Key] / draws))];
+        return [.. said.Select(pair => (pair.Key, pair.Value, shares[pair.Key]))];
     }
 
-    private static void Draw(int number, JsonElement answer, Dictionary<string, int> past, int seed)
+    private static Dictionary<string, double> Shares(
+        int number,
+        JsonElement answer,
+        IEnumerable<string> limits,
+        int draws
+    )
     {
-        var dice = new Random(seed);
+        var past = limits.ToDictionary(key => key, _ => 0);
+        var dice = new Random(Seed(number, draws));
         var slices = PrintedSpreads
             .Entries(answer)
-            .Select(_ => Combinatorics.GeneratePermutation(Round, dice))
+            .Select(_ => Combinatorics.GeneratePermutation(draws, dice))
             .ToArray();
-        for (var n = 0; n < Round; n++)
+        for (var n = 0; n < draws; n++)
         {
             var body = PrintedSpreads.Drawn(
                 AnyBody.Of(number),
@@ -87,7 +90,7 @@ internal static class SpreadDraws
                     Normal.InvCDF(
                         0,
                         1,
-                        (slices[entry][n] + Math.Max(1e-9, dice.NextDouble())) / Round
+                        (slices[entry][n] + Math.Max(1e-9, dice.NextDouble())) / draws
                     )
             );
             foreach (var finding in Findings(body.ToJsonString()).Where(IsPast))
@@ -96,7 +99,11 @@ internal static class SpreadDraws
                 past[key] = past.GetValueOrDefault(key) + 1;
             }
         }
+
+        return past.ToDictionary(pair => pair.Key, pair => (double)pair.Value / draws);
     }
+
+    private static int Seed(int number, int draws) => (number * 1_000_003) + draws;
 
     // As the service does it, but for the rules that two figures drawn apart may break.
     private static IReadOnlyList<Finding> Findings(string body)

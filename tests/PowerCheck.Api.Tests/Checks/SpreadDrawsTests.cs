@@ -15,12 +15,7 @@ public class SpreadDrawsTests
     internal static async Task Agree(int number) =>
         Assert.All(
             await SpreadDraws.Of(number),
-            limit =>
-                Assert.InRange(
-                    limit.Drawn,
-                    limit.Said - SpreadDraws.Near,
-                    limit.Said + SpreadDraws.Near
-                )
+            limit => Assert.InRange(limit.Drawn, limit.Said - 0.02, limit.Said + 0.02)
         );
 }
 

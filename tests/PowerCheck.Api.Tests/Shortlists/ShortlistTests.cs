@@ -37,12 +37,15 @@ public class ShortlistTests
         Assert.True(checkedRig.Status == HttpStatusCode.OK, checkedRig.Text);
         var findings = checkedRig.Json.GetProperty("findings").EnumerateArray().ToArray();
         Assert.All(
-            requirement,
+            requirement.Where(figure => figure.TryGetProperty("unit", out _)),
             figure =>
-                Assert.All(
-                    findings.Where(f => Text(f, "code") == Text(figure, "setBy")),
-                    f => Assert.Equal("holds", Text(f, "outcome"))
-                )
+            {
+                var setters = findings
+                    .Where(f => Text(f, "code") == Text(figure, "setBy"))
+                    .ToArray();
+                Assert.NotEmpty(setters);
+                Assert.All(setters, f => Assert.Equal("holds", Text(f, "outcome")));
+            }
         );
     }
 
@@ -82,14 +85,14 @@ public class ShortlistTests
     }
 
     [Fact]
-    public async Task No_more_candidates_are_answered_than_asked_for_and_the_order_can_be_chosen()
+    public async Task No_more_candidates_are_answered_than_asked_for()
     {
         var body = Search();
         body["limit"] = 1;
-        body["order"] = "margin";
         var answer = await Asked(body);
 
-        Assert.Single(answer.Json.GetProperty("candidates").EnumerateArray());
+        var only = answer.Json.GetProperty("candidates").EnumerateArray().Single();
+        Assert.Equal("large", Text(only, "id"));
     }
 
     [Fact]

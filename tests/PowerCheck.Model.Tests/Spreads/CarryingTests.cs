@@ -38,7 +38,7 @@ public sealed class CarryingTests
         var carried = Carrying.Of(
             z =>
             {
-                computed++;
+                Interlocked.Increment(ref computed);
                 return [-1 + z[0], z[0]];
             },
             [.. Enumerable.Range(11, 1)],

@@ -90,16 +90,16 @@ public sealed class ResponseEdgeTests
     // Whether the last input is tried on its lower side.
     private static bool TriedBelow(Func<double[], double> quantity, int inputs)
     {
-        var below = false;
+        var below = 0;
         FirstOrder.Of(
             z =>
             {
-                below |= z[^1] < 0;
+                Interlocked.Add(ref below, z[^1] < 0 ? 1 : 0);
                 return [quantity(z)];
             },
             inputs
         );
-        return below;
+        return below > 0;
     }
 
     [Fact]
