@@ -24,10 +24,10 @@ internal static class SpreadDraws
     private const int Draws = 2500;
 
     /// <summary>Draws of a rig of which a share is not near what is said: others, which then count alone.</summary>
-    private const int ManyDraws = 12_000;
+    private const int ManyDraws = 8000;
 
     /// <summary>By how much a share of few draws may be off before more are looked at.</summary>
-    private const double Near = 0.012;
+    private const double Near = 0.015;
 
     /// <summary>What an answer says of each limit, and the share of the drawn rigs that is past it.</summary>
     /// <param name="number">Which random rig.</param>
