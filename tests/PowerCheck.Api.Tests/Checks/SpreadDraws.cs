@@ -21,13 +21,13 @@ namespace PowerCheck.Api.Tests.Checks;
 internal static class SpreadDraws
 {
     /// <summary>Draws of a rig.</summary>
-    private const int Draws = 2500;
+    private const int Draws = 1000;
 
     /// <summary>Draws of a rig of which a share is not near what is said: others, which then count alone.</summary>
-    private const int ManyDraws = 8000;
+    private const int ManyDraws = 6000;
 
     /// <summary>By how much a share of few draws may be off before more are looked at.</summary>
-    private const double Near = 0.015;
+    private const double Near = 0.02;
 
     /// <summary>What an answer says of each limit, and the share of the drawn rigs that is past it.</summary>
     /// <param name="number">Which random rig.</param>
