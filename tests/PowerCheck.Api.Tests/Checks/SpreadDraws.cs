@@ -8,8 +8,8 @@ using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Tests.Host;
-using PowerCheck.Model.Checks;
 using PowerCheck.Model.Findings;
+using PowerCheck.Model.Rigs;
 
 namespace PowerCheck.Api.Tests.Checks;
 
@@ -105,13 +105,14 @@ internal static class SpreadDraws
 
     private static int Seed(int number, int draws) => (number * 1_000_003) + draws;
 
-    // As the service does it, but for the rules that two figures drawn apart may break.
+    // As a check without spread does it, but for the rules that two figures drawn apart may break, and without asking what an
+    // unknown limit needs.
     private static IReadOnlyList<Finding> Findings(string body)
     {
         var faults = new Faults();
         var (request, _) = RequestReader.Read<CheckRequest>(Encoding.UTF8.GetBytes(body), faults);
         Assert.True(faults.None, string.Join('\n', faults.All.Select(fault => fault.Message)));
-        return Check.Run(RigMapper.Map(request!)).Findings;
+        return Judgement.Limits(RigCompletion.Of(RigMapper.Map(request!)).Inspect());
     }
 
     private static bool IsPast(Finding finding) =>
