@@ -12,7 +12,7 @@ public readonly record struct Piece(TwoNode Network, double Seconds)
     private const double MostK = 4;
 
     /// <summary>A hot winding may change by this share of its rise over the air, assumed.</summary>
-    private const double MostShare = 0.04;
+    private const double MostShare = 0.02;
 
     /// <summary>Longest piece, where nothing changes much [s].</summary>
     private const double LongestS = 30;
