@@ -29,7 +29,7 @@ internal sealed class Carried(Response distance, Response estimate, int place)
 
     private readonly double width = distance.StandardUncertainty;
     private readonly double alone = distance.Exceedance(0);
-    private readonly List<(double[] Deviates, double At)> draws = [];
+    private readonly List<double[]> drawn = [];
     private readonly List<(double Drawn, double Expected)> distances = [];
     private readonly List<double> estimates = [];
 
@@ -38,7 +38,7 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     /// <param name="at">The quantities there.</param>
     public void Add(double[] deviates, double[] at)
     {
-        draws.Add((deviates, at[place]));
+        drawn.Add(deviates);
         distances.Add((at[place], distance.At(deviates)));
         estimates.Add(at[place + 1]);
     }
@@ -67,7 +67,8 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     /// <summary>The odds by the draws: what is known of the response, and by how much the draws differ from it.</summary>
     public Odds ByDraws()
     {
-        var sample = new Sample(estimates);
+        // A draw in which the limit is not met has no figure.
+        var sample = new Sample([.. estimates.Where(at => !double.IsNaN(at))]);
         return new(
             Told().Exceedance,
             sample.Quantile(LowEnd),
@@ -92,8 +93,8 @@ internal sealed class Carried(Response distance, Response estimate, int place)
             return matched;
         }
 
-        var fitted = JointFit.Of(distance, draws);
-        var expected = draws.Select(draw => (draw.At, fitted.At(draw.Deviates))).ToArray();
+        var fitted = JointFit.Of(distance, [.. drawn.Zip(distances, (z, d) => (z, d.Drawn))]);
+        var expected = distances.Zip(drawn, (d, z) => (d.Drawn, fitted.At(z))).ToArray();
         var joint = Known(fitted.AlongAxes(), Crossed.Of(expected, Crossed.Matching(expected)));
         return new[] { limit, matched, joint }.MinBy(known => known.StandardError);
     }

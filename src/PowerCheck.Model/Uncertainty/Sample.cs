@@ -6,8 +6,14 @@ public sealed record Sample(IReadOnlyList<double> Values)
 {
     /// <summary>The figure that a share of the draws stays under.</summary>
     /// <param name="probability">The share, above 0 and under 1.</param>
+    /// <returns>NaN where nothing was drawn.</returns>
     public double Quantile(double probability)
     {
+        if (Values.Count == 0)
+        {
+            return double.NaN;
+        }
+
         var sorted = Values.Order().ToArray();
         var at = (probability * sorted.Length) - 0.5;
         var below = Math.Clamp((int)Math.Floor(at), 0, sorted.Length - 1);

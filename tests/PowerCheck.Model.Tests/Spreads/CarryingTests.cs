@@ -117,4 +117,18 @@ public sealed class CarryingTests
         Assert.True(double.IsNaN(odds.Low) && double.IsNaN(odds.High));
         Assert.Equal(1 - Normal.CDF(0, 1, 1), odds.Exceedance, 1e-6);
     }
+
+    [Fact]
+    public void A_draw_without_a_figure_does_not_move_the_interval()
+    {
+        // Half of the draws have none: the others are a normal deviate's upper half, with quantiles Φ⁻¹(0.5 + p/2).
+        var odds = Assert.Single(
+            Carrying
+                .Of(z => [z[0], z[0] > 0 ? z[0] : double.NaN], [4], SpreadMethod.Montecarlo)
+                .Odds
+        );
+
+        Assert.Equal(Normal.InvCDF(0, 1, 0.5125), odds.Low, 0.02);
+        Assert.Equal(Normal.InvCDF(0, 1, 0.9875), odds.High, 0.1);
+    }
 }

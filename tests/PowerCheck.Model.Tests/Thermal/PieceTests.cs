@@ -33,6 +33,26 @@ public sealed class PieceTests
         double seconds
     ) => Assert.Equal(seconds, Seconds(Drive.Torque((currentA - 1) * 0.005, 0), leftS), 1e-9);
 
+    [Theory]
+    // From 200 K over the air on more than 4 K.
+    [InlineData(125, 4)]
+    [InlineData(225, 4)]
+    [InlineData(275, 5)]
+    [InlineData(325, 6)]
+    public void A_hot_winding_may_warm_by_a_fiftieth_of_its_rise_over_the_air(
+        double windingC,
+        double kelvin
+    )
+    {
+        var warmth = new MotorWarmth(Parts.Motor(), 25);
+        var drive = Drive.Torque(0.2, 0);
+        var hot = MotorTemperature.At(windingC);
+
+        var seconds = Piece.Next(warmth, drive, hot, 100).Seconds;
+
+        Assert.Equal(kelvin, seconds * drive.Network(warmth, hot).WindingRate(hot), 1e-9);
+    }
+
     [Fact]
     public void A_held_current_is_one_piece_and_so_is_what_is_not_known()
     {

@@ -147,6 +147,10 @@ public sealed class PropagationTests
     ) => Assert.Equal(expected, new Sample([3, 1, 4, 2]).Quantile(probability), 1e-12);
 
     [Fact]
+    public void A_sample_of_nothing_has_no_quantile() =>
+        Assert.True(double.IsNaN(new Sample([]).Quantile(0.5)));
+
+    [Fact]
     public void A_Latin_square_has_one_deviate_in_each_equally_likely_slice()
     {
         var draws = LatinSquare.Deviates([.. Enumerable.Range(7, 3)], 50);
@@ -160,6 +164,11 @@ public sealed class PropagationTests
         }
 
         Assert.NotEqual(draws[0][0], draws[0][1]);
+        // An input is drawn alike whatever others there are.
+        Assert.Equal(
+            draws.Select(row => row[2]),
+            LatinSquare.Deviates([9], 50).Select(row => row[0])
+        );
         Assert.Equal(draws[4], LatinSquare.Deviates([.. Enumerable.Range(7, 3)], 50)[4]);
         Assert.NotEqual(draws[4], LatinSquare.Deviates([.. Enumerable.Range(8, 3)], 50)[4]);
     }
