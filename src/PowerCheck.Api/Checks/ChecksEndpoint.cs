@@ -35,10 +35,10 @@ internal static class ChecksEndpoint
         CheckDoor door
     ) => PostedBody.Answer(context, door.Read, Answer);
 
-    private static CheckAnswer Answer(CheckCall call) =>
+    private static CheckAnswer Answer(CheckCall call, CancellationToken stop) =>
         AnswerWriter.Write(
             call.Request.Id,
-            Check.Run(RigMapper.Map(call.Request), call.Spread, call.Remedies),
+            Check.Run(RigMapper.Map(call.Request), call.Spread, call.Remedies, stop),
             call.AllFindings
         );
 }

@@ -11,11 +11,11 @@ internal static class PostedBody
     /// <typeparam name="TAnswer">The answer.</typeparam>
     /// <param name="context">The request.</param>
     /// <param name="read">Reads the call; with what is wrong with it.</param>
-    /// <param name="answer">Answers a call with which nothing is wrong.</param>
+    /// <param name="answer">Answers a call with which nothing is wrong, until nobody waits any more.</param>
     public static async Task<Results<Ok<TAnswer>, ProblemResult>> Answer<TCall, TAnswer>(
         HttpContext context,
         Func<ReadOnlySpan<byte>, IQueryCollection, (TCall Call, ProblemResult? Problem)> read,
-        Func<TCall, TAnswer> answer
+        Func<TCall, CancellationToken, TAnswer> answer
     )
     {
         if (!BodyForm.Readable(context.Request))
@@ -30,6 +30,8 @@ internal static class PostedBody
         }
 
         var (call, problem) = read(body.Bytes, context.Request.Query);
-        return problem is not null ? problem : TypedResults.Ok(answer(call));
+        return problem is not null
+            ? problem
+            : TypedResults.Ok(answer(call, context.RequestAborted));
     }
 }

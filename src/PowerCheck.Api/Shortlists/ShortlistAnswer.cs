@@ -19,6 +19,13 @@ public sealed class ShortlistAnswer
     [Items(300)]
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
+    /// <summary>
+    /// Limits that do not hold even with a part that has just what is required: something else of the rig has to change. Absent
+    /// where all hold.
+    /// </summary>
+    [Items(300)]
+    public IReadOnlyList<UnmetAnswer>? Unmet { get; init; }
+
     /// <summary>The candidates, the best first.</summary>
     [Items(100)]
     public required IReadOnlyList<CandidateAnswer> Candidates { get; init; }
@@ -58,6 +65,26 @@ public sealed class RequirementAnswer
     /// <summary>The load case in which it does, where one is meant.</summary>
     [Text(20, "climb")]
     public string? LoadCase { get; init; }
+}
+
+/// <summary>A limit that does not hold even with the part that is sought.</summary>
+public sealed class UnmetAnswer
+{
+    /// <summary>Code of the limit; /v1/findings explains it.</summary>
+    [Text(60, "motor.winding-temperature")]
+    public required string Code { get; init; }
+
+    /// <summary>The load case, where one is meant.</summary>
+    [Text(20, "jammed")]
+    public string? LoadCase { get; init; }
+
+    /// <summary>What comes of it with a part that has just what is required.</summary>
+    [Word<Outcome>("doubtful")]
+    public required string Outcome { get; init; }
+
+    /// <summary>What was computed and what it means, in plain words.</summary>
+    [Text(1000, "Motor winding when a wheel is jammed: 171 °C, at most 155 °C allowed.")]
+    public required string Message { get; init; }
 }
 
 /// <summary>A candidate in its place.</summary>

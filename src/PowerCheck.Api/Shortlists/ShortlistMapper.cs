@@ -1,5 +1,6 @@
 using System.Globalization;
 using PowerCheck.Api.Checks.Mapping;
+using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Shortlists;
 
@@ -24,13 +25,31 @@ internal static class ShortlistMapper
     public static RigLabel With(RigLabel open, CandidateRequest part) =>
         part switch
         {
-            { Motor: { } motor } => open with { Motor = MotorMapper.Map(motor) },
-            { Controller: { } controller } => open with
+            { Motor: { } motor } => WithoutIntervals(open, "motor.") with
+            {
+                Motor = MotorMapper.Map(motor),
+            },
+            { Controller: { } controller } => WithoutIntervals(open, "controller.") with
             {
                 Controller = ControllerMapper.Map(controller),
             },
-            { Battery: { } battery } => open with { Battery = BatteryMapper.Map(battery) },
+            { Battery: { } battery } => WithoutIntervals(open, "battery.") with
+            {
+                Battery = BatteryMapper.Map(battery),
+            },
             _ => WithPinion(open, part.PinionTeeth),
+        };
+
+    // A tolerance between two ends is of the part that the check says, and says nothing of another.
+    private static RigLabel WithoutIntervals(RigLabel rig, string part) =>
+        rig with
+        {
+            Tolerances = rig
+                .Tolerances.Where(tolerance =>
+                    tolerance.Value.Kind != SpreadKind.Interval
+                    || !tolerance.Key.StartsWith(part, StringComparison.Ordinal)
+                )
+                .ToDictionary(StringComparer.Ordinal),
         };
 
     private static RigLabel WithPinion(RigLabel rig, int? teeth) =>
@@ -42,17 +61,19 @@ internal static class ShortlistMapper
             },
         };
 
+    /// <summary>What a candidate is called: as its caller does, else by its place.</summary>
+    /// <param name="part">The candidate.</param>
+    /// <param name="place">Its place, from 0.</param>
+    public static string Id(CandidateRequest part, int place) =>
+        part.Id ?? place.ToString(CultureInfo.InvariantCulture);
+
     /// <summary>The rigs with each candidate.</summary>
     /// <param name="request">The search.</param>
     /// <param name="open">The rig without the part.</param>
     public static IReadOnlyList<Candidate> Candidates(ShortlistRequest request, RigLabel open) =>
         [
             .. (request.Candidates ?? []).Select(
-                (part, n) =>
-                    new Candidate(
-                        part.Id ?? n.ToString(CultureInfo.InvariantCulture),
-                        With(open, part)
-                    )
+                (part, n) => new Candidate(Id(part, n), With(open, part))
             ),
         ];
 }

@@ -20,7 +20,10 @@ public sealed class ShortlistRequest
     /// <summary>The part that is fitted now, for candidates to be compared with.</summary>
     public CandidateRequest? Fitted { get; set; }
 
-    /// <summary>Parts that could take the place.</summary>
+    /// <summary>
+    /// Parts that could take the place. Tolerances of the check go for them too, but for those between two ends, which are of
+    /// the part that the check says.
+    /// </summary>
     [Items(100)]
     public IReadOnlyList<CandidateRequest>? Candidates { get; set; }
 

@@ -42,6 +42,29 @@ internal static class ShortlistRules
         {
             Candidate(candidates[n], part, root.In("candidates", n), faults);
         }
+
+        Named(candidates, root);
+    }
+
+    // What two candidates are both called would tell neither.
+    private static void Named(IReadOnlyList<CandidateRequest> candidates, Place root)
+    {
+        var places = new Dictionary<string, int>(StringComparer.Ordinal);
+        for (var n = 0; n < candidates.Count; n++)
+        {
+            var id = ShortlistMapper.Id(candidates[n], n);
+            if (places.TryAdd(id, n))
+            {
+                continue;
+            }
+
+            var (one, other) = ($"candidates.{n}.id", $"candidates.{places[id]}.id");
+            root.Conflict(
+                one,
+                $"{one} is {id}, as {other} is. Give each candidate an id of its own; one without is called by its place, from 0.",
+                other
+            );
+        }
     }
 
     // Which pinion is sought is only of account where it makes the ratio.

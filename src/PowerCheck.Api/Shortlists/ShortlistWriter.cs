@@ -2,6 +2,7 @@ using PowerCheck.Api.Checks.Writing;
 using PowerCheck.Api.Safety;
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Checks;
+using PowerCheck.Model.Findings;
 using PowerCheck.Model.Shortlists;
 
 namespace PowerCheck.Api.Shortlists;
@@ -18,6 +19,7 @@ internal static class ShortlistWriter
             Model = new() { Version = ModelVersion.Current },
             Requirement = [.. shortlist.Requirements.Select(Write)],
             Assumptions = [.. shortlist.Assumptions.Select(AssumptionWriter.Write)],
+            Unmet = shortlist.Unmet.Count == 0 ? null : [.. shortlist.Unmet.Select(Write)],
             Candidates = [.. shortlist.Candidates.Take(limit).Select(Write)],
             BatterySafety = SafetyBlock.Plain,
         };
@@ -32,6 +34,15 @@ internal static class ShortlistWriter
             Unit = Shown.Symbol(requirement.Unit),
             SetBy = requirement.SetBy,
             LoadCase = requirement.LoadCase,
+        };
+
+    private static UnmetAnswer Write(Finding finding) =>
+        new()
+        {
+            Code = finding.Kind.Code,
+            LoadCase = finding.LoadCase,
+            Outcome = Words.Of(finding.Outcome),
+            Message = finding.Message,
         };
 
     private static CandidateAnswer Write(Ranked ranked) =>

@@ -32,7 +32,7 @@ internal static class ShortlistsEndpoint
         ShortlistDoor door
     ) => PostedBody.Answer(context, door.Read, Answer);
 
-    private static ShortlistAnswer Answer(ShortlistCall call)
+    private static ShortlistAnswer Answer(ShortlistCall call, CancellationToken stop)
     {
         var open = ShortlistMapper.Open(call.Request, call.Seek);
         var shortlist = Shortlist.Of(
@@ -41,7 +41,8 @@ internal static class ShortlistsEndpoint
             call.Request.Fitted is { } fitted ? ShortlistMapper.With(open, fitted) : null,
             ShortlistMapper.Candidates(call.Request, open),
             Word<ShortlistOrder>.Of(call.Request.Order) ?? default,
-            call.Spread
+            call.Spread,
+            stop
         );
         return ShortlistWriter.Write(shortlist, call.Request.Limit ?? int.MaxValue);
     }

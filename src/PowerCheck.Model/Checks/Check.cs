@@ -12,16 +12,19 @@ public static class Check
     /// <param name="label">The rig as the caller knows it, already within the ranges of the door.</param>
     /// <param name="spread">How the spread of its figures is carried to the limits.</param>
     /// <param name="remedies">Whether it is sought what would make the limits hold that do not.</param>
+    /// <param name="stop">Tells that nobody waits for the answer any more.</param>
     /// <returns>The verdict with its reasons.</returns>
+    /// <exception cref="OperationCanceledException">Nobody waits any more.</exception>
     public static CheckResult Run(
         RigLabel label,
         SpreadMethod spread = SpreadMethod.None,
-        bool remedies = false
+        bool remedies = false,
+        CancellationToken stop = default
     )
     {
         var complete = RigCompletion.Of(label);
         var inspection = complete.Inspect();
-        var (found, spreading) = Weighed(label, complete, inspection, spread);
+        var (found, spreading) = Weighed(label, complete, inspection, spread, stop);
         var judgement = Judgement.Of(NeedsFinder.Fill(label, complete.Ledger.Unknowns, found));
         if (remedies)
         {
@@ -31,7 +34,8 @@ public static class Check
                     label,
                     complete,
                     judgement.Findings,
-                    changed => Judged(changed, spread)
+                    changed =>
+                        Judgement.Of(Weighed(changed, spread, Thresholds.Turns, only: null, stop))
                 ),
             };
         }
@@ -53,12 +57,25 @@ public static class Check
         );
     }
 
-    private static Judgement Judged(RigLabel label, SpreadMethod spread)
+    /// <summary>Every finding of a rig, as sure as it is, in no order.</summary>
+    /// <param name="label">The rig as the caller knows it.</param>
+    /// <param name="spread">How the spread of its figures is carried to the limits.</param>
+    /// <param name="sides">Probabilities of which it is enough to know on which side each is.</param>
+    /// <param name="only">The limits that are looked at; all when null.</param>
+    /// <param name="stop">Tells that nobody waits for it any more.</param>
+    internal static IReadOnlyList<Finding> Weighed(
+        RigLabel label,
+        SpreadMethod spread,
+        IReadOnlyList<double> sides,
+        Func<Finding, bool>? only,
+        CancellationToken stop
+    )
     {
         var complete = RigCompletion.Of(label);
-        return Judgement.Of(
-            Weighed(label, complete, complete.Inspect(), spread, outcomesAlone: true).Findings
-        );
+        var all = Judgement.Inspect(complete.Inspect());
+        IReadOnlyList<Finding> found = only is null ? all : [.. all.Where(only)];
+        var spreading = Spreading.Of(label, complete, found, spread, sides, stop);
+        return Judgement.Weigh(found, spreading.Chances);
     }
 
     private static (IReadOnlyList<Finding> Findings, Spreading Spreading) Weighed(
@@ -66,11 +83,11 @@ public static class Check
         RigCompletion complete,
         Inspection inspection,
         SpreadMethod spread,
-        bool outcomesAlone = false
+        CancellationToken stop
     )
     {
         var found = Judgement.Inspect(inspection);
-        var spreading = Spreading.Of(label, complete, found, spread, outcomesAlone);
+        var spreading = Spreading.Of(label, complete, found, spread, sides: null, stop);
         return (Judgement.Weigh(found, spreading.Chances), spreading);
     }
 }

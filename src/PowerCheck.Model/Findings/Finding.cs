@@ -14,6 +14,9 @@ public sealed record Finding
     /// <summary>Whether it holds but deserves a word all the same.</summary>
     public bool Caution { get; init; }
 
+    /// <summary>Whether it holds and there is no more to say.</summary>
+    public bool IsHeld => Outcome == Outcome.Holds && !Caution;
+
     /// <summary>Whether it decides the verdict.</summary>
     public bool Decides { get; init; }
 

@@ -57,6 +57,9 @@ public static class Thresholds
     /// <summary>Probability of being past a limit from which on it holds with a caution only.</summary>
     public const double CautionFrom = 0.05;
 
+    /// <summary>Probabilities at which the outcome is another one.</summary>
+    public static readonly IReadOnlyList<double> Turns = [DoubtfulFrom, FailsFrom];
+
     /// <summary>What a probability comes to: past a limit by the best estimate it never holds.</summary>
     /// <param name="exceedance">Probability of being past the limit, 0 to 1.</param>
     /// <param name="past">Whether the best estimate is past the limit.</param>
@@ -95,7 +98,8 @@ public static class Thresholds
     /// <param name="chance">How sure the limit is.</param>
     public static Confidence Confidence(Chance chance) =>
         !IsOpen(chance.Exceedance) ? Findings.Confidence.High
-        : chance.DecidedBy.Where(share => share.Assumed).Sum(share => share.Part) > MostlyAssumed
+        : chance.DecidedBy.Count == 0
+        || chance.DecidedBy.Where(share => share.Assumed).Sum(share => share.Part) > MostlyAssumed
             ? Findings.Confidence.Low
         : Findings.Confidence.Medium;
 

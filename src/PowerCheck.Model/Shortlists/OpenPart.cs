@@ -21,11 +21,15 @@ internal sealed record OpenPart(
     /// <summary>A motor of which nothing is said is a short can of a common size [kg], assumed.</summary>
     private const double MotorMassKg = 0.165;
 
+    private const string Burst = "controller.burstCurrentA";
+
     private static readonly SoughtFigure[] Controller =
     [
         new("controller.maxVoltageV", 5, 60, AtLeast),
         new("controller.continuousCurrentA", 2, 400, AtLeast),
-        new("controller.burstCurrentA", 2, 2000, AtLeast, LeftOut: true),
+        new(Burst, 2, 2000, AtLeast, LeftOut: true),
+        // Now that its burst current is not assumed from it any more.
+        new("controller.continuousCurrentA", 2, 400, AtLeast, Again: true),
         new("controller.receiverSupply.continuousCurrentA", 0.1, 40, AtLeast),
         new("controller.receiverSupply.peakCurrentA", 0.1, 80, AtLeast),
     ];
@@ -73,6 +77,17 @@ internal sealed record OpenPart(
             SoughtPart.Battery => Of(label, Battery),
             SoughtPart.Motor => OfMotor(label),
             _ => Of(label, Pinion),
+        };
+
+    /// <summary>What the paths of the part's members begin with.</summary>
+    /// <param name="part">The part.</param>
+    public static string Prefix(SoughtPart part) =>
+        part switch
+        {
+            SoughtPart.Motor => "motor.",
+            SoughtPart.Controller => "controller.",
+            SoughtPart.Battery => "battery.",
+            _ => Pinion[0].Path,
         };
 
     private static OpenPart Of(RigLabel label, SoughtFigure[] figures)

@@ -14,16 +14,23 @@ internal static class Ranking
     /// <param name="part">The part.</param>
     /// <param name="order">What they are ordered by.</param>
     /// <param name="spread">How the spread of the figures is carried to the limits.</param>
+    /// <param name="stop">Tells that nobody waits for it any more.</param>
     public static IReadOnlyList<Ranked> Of(
         IReadOnlyList<Candidate> candidates,
         RigLabel? fitted,
         SoughtPart part,
         ShortlistOrder order,
-        SpreadMethod spread
+        SpreadMethod spread,
+        CancellationToken stop
     )
     {
         var ordered = candidates
-            .Select(candidate => (Candidate: candidate, Result: Check.Run(candidate.Rig, spread)))
+            .Select(candidate =>
+                (
+                    Candidate: candidate,
+                    Result: Check.Run(candidate.Rig, spread, remedies: false, stop)
+                )
+            )
             .OrderBy(it => order == ShortlistOrder.Verdict ? it.Result.Verdict : default)
             .ThenBy(it =>
                 order == ShortlistOrder.Mass
@@ -79,7 +86,7 @@ internal static class Ranking
             :
             [
                 .. from figure in RigFigures.Of(offered)
-                where figure.Path.StartsWith(Prefix(part), StringComparison.Ordinal)
+                where figure.Path.StartsWith(OpenPart.Prefix(part), StringComparison.Ordinal)
                 let now = RigFigures
                     .Of(fitted)
                     .FirstOrDefault(f =>
@@ -95,13 +102,4 @@ internal static class Ranking
                     then ?? double.NaN
                 ),
             ];
-
-    private static string Prefix(SoughtPart part) =>
-        part switch
-        {
-            SoughtPart.Motor => "motor.",
-            SoughtPart.Controller => "controller.",
-            SoughtPart.Battery => "battery.",
-            _ => "vehicle.drivetrain.pinionTeeth",
-        };
 }

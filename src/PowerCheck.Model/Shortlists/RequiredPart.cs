@@ -10,87 +10,64 @@ namespace PowerCheck.Model.Shortlists;
 /// <param name="Requirements">The figures that the part must have, each with the limit that sets it.</param>
 /// <param name="Settled">The rig with a part that has just these.</param>
 /// <param name="Assumptions">What was assumed of the rig and of the part.</param>
+/// <param name="Unmet">The limits that do not hold in a rig with a part that has just these.</param>
 public sealed record RequiredPart(
     IReadOnlyList<Requirement> Requirements,
     RigLabel Settled,
-    IReadOnlyList<Assumption> Assumptions
+    IReadOnlyList<Assumption> Assumptions,
+    IReadOnlyList<Finding> Unmet
 )
 {
-    /// <summary>
-    /// How much further a probability is put than it comes to [standard deviations], and how much more each time that a check
-    /// does not agree, assumed.
-    /// </summary>
-    private const double Spare = 0.02;
-
-    /// <summary>How often a check may be asked, assumed enough.</summary>
-    private const int Rounds = 6;
-
     /// <summary>The figures that the part must have so that every limit that it can help holds without a caution.</summary>
     /// <remarks>
-    /// With spread, first by the best estimate; then by how far the limits of a part of just that kind are spread, which
-    /// changes little with the part, until a check of it agrees.
+    /// Each figure is settled at what it needs before the next is sought, so that a part that has just these holds. With spread
+    /// the window of a figure is foretold by the widths of the limits of the rig so far, and its bounds are found by checks.
     /// </remarks>
     /// <param name="label">The rig without the part.</param>
     /// <param name="part">The part.</param>
     /// <param name="spread">How the spread of the figures is carried to the limits.</param>
-    public static RequiredPart Of(RigLabel label, SoughtPart part, SpreadMethod spread)
+    /// <param name="stop">Tells that nobody waits for it any more.</param>
+    public static RequiredPart Of(
+        RigLabel label,
+        SoughtPart part,
+        SpreadMethod spread,
+        CancellationToken stop = default
+    )
     {
         var open = OpenPart.Of(part, label);
-        var found = Of(open, Limits);
-        if (spread == SpreadMethod.None)
-        {
-            return found;
-        }
-
-        var weighed = Check.Run(found.Settled, spread).Findings;
-        var spares = new Dictionary<(string Code, string? LoadCase), double>();
-        for (var round = 0; round < Rounds; round++)
-        {
-            var widths = new Widths(
-                weighed,
-                limit => spares.GetValueOrDefault((limit.Kind.Code, limit.LoadCase), Spare)
-            );
-            found = Of(open, rig => widths.Weigh(Limits(rig)));
-            weighed = Check.Run(found.Settled, spread).Findings;
-            var missed = found.Requirements.Where(required => !IsMet(required, weighed)).ToArray();
-            if (round > 0 && missed.Length == 0)
-            {
-                break;
-            }
-
-            // The first round starts from a part far from what it must be.
-            foreach (var required in round > 0 ? missed : [])
-            {
-                var key = (required.SetBy, required.LoadCase);
-                spares[key] = spares.GetValueOrDefault(key, Spare) + Spare;
-            }
-        }
-
-        return found;
-    }
-
-    private static bool IsMet(Requirement required, IReadOnlyList<Finding> findings) =>
-        findings.Any(finding =>
-            string.Equals(finding.Kind.Code, required.SetBy, StringComparison.Ordinal)
-            && string.Equals(finding.LoadCase, required.LoadCase, StringComparison.Ordinal)
-            && finding is { Outcome: Outcome.Holds, Caution: false }
-        );
-
-    private static IReadOnlyList<Finding> Limits(RigLabel rig) =>
-        Judgement.Limits(RigCompletion.Of(rig).Inspect());
-
-    // Each figure is settled at what it needs before the next is sought, so that a part that has just these holds.
-    private static RequiredPart Of(OpenPart open, Inspect inspect)
-    {
+        var inspector = new Inspector(spread, stop);
         var rig = open.Label;
         var found = new List<Requirement>();
         foreach (var figure in open.Figures)
         {
-            var window = new Window(rig, figure, inspect);
-            found.AddRange(window.Requirements);
-            rig = window.Settled;
+            var settled =
+                spread == SpreadMethod.None
+                    ? SettledFigure.Of(new(rig, figure))
+                    : SettledFigure.Of(new(rig, figure), inspector);
+            // A figure may be settled again once others are.
+            found.RemoveAll(required =>
+                string.Equals(required.Path, figure.Path, StringComparison.Ordinal)
+            );
+            found.AddRange(settled.Requirements);
+            rig = settled.Rig;
         }
 
-        return new(found, rig, [.. open.Assumed, .. RigCompletion.Of(rig).Ledger.Assumptions]);
+        return new(
+            found,
+            rig,
+            [.. open.Assumed, .. RigCompletion.Of(rig).Ledger.Assumptions],
+            [
+                .. Check
+                    .Run(rig, spread, remedies: false, stop)
+                    .Findings.Where(finding => IsUnmet(finding, part)),
+            ]
+        );
     }
+
+    // What is unknown for want of a word of the part itself is told where the word is asked for.
+    private static bool IsUnmet(Finding finding, SoughtPart part) =>
+        finding is { Kind.Judged: true, Outcome: not Outcome.Holds }
+        && !finding.Needs.Any(need =>
+            need.Path.StartsWith(OpenPart.Prefix(part), StringComparison.Ordinal)
+        );
 }

@@ -11,13 +11,15 @@ namespace PowerCheck.Model.Shortlists;
 /// <param name="Wanted">What is good.</param>
 /// <param name="Whole">Whether it is counted.</param>
 /// <param name="LeftOut">Whether it goes with the figures before it until it is sought, as of a part on whose box it is not.</param>
+/// <param name="Again">Whether it is settled already and only less of it is looked for.</param>
 internal sealed record SoughtFigure(
     string Path,
     double Lowest,
     double Highest,
     Wanted Wanted,
     bool Whole = false,
-    bool LeftOut = false
+    bool LeftOut = false,
+    bool Again = false
 )
 {
     /// <summary>Values between the ends, assumed enough to meet every window that matters.</summary>
@@ -39,6 +41,16 @@ internal sealed record SoughtFigure(
                         )
                     ),
             ];
+
+    /// <summary>Those that are worth trying in a rig.</summary>
+    /// <param name="rig">The rig.</param>
+    public IReadOnlyList<double> ValuesIn(RigLabel rig)
+    {
+        var figure = In(rig);
+        return Again && figure.Read(rig) is { } si
+            ? [.. Values.Where(value => value < figure.Unit.FromSi(si)), figure.Unit.FromSi(si)]
+            : Values;
+    }
 
     /// <summary>Where the figure stands.</summary>
     /// <param name="rig">The rig.</param>

@@ -7,8 +7,7 @@ namespace PowerCheck.Model.Shortlists;
 
 /// <summary>How far the limits of a rig are spread, taken over to rigs that are nearly the same.</summary>
 /// <param name="findings">What was found of the rig, with its spread.</param>
-/// <param name="spare">How much further a probability is put than it comes to [standard deviations], for what is taken over.</param>
-internal sealed class Widths(IReadOnlyList<Finding> findings, Func<Finding, double> spare)
+internal sealed class Widths(IReadOnlyList<Finding> findings)
 {
     /// <summary>The findings of a rig as its spread would weigh them.</summary>
     /// <param name="found">What was found of it by its best estimate.</param>
@@ -27,8 +26,7 @@ internal sealed class Widths(IReadOnlyList<Finding> findings, Func<Finding, doub
         return chance with
         {
             Exceedance =
-                chance.Width > 0
-                    ? Normal.CDF(0, 1, (distance / chance.Width) + Skew(like, chance) + spare(like))
+                chance.Width > 0 ? Normal.CDF(0, 1, (distance / chance.Width) + Skew(like, chance))
                 : distance > 0 ? 1
                 : 0,
         };

@@ -1,4 +1,3 @@
-using PowerCheck.Model.Findings;
 using PowerCheck.Model.Uncertainty;
 
 namespace PowerCheck.Model.Spreads;
@@ -9,12 +8,6 @@ namespace PowerCheck.Model.Spreads;
 /// <param name="place">Where the pair stands among the quantities.</param>
 internal sealed class Carried(Response distance, Response estimate, int place)
 {
-    /// <summary>How far a probability may be off before the response to each input alone misleads, assumed.</summary>
-    private const double Tolerable = 0.01;
-
-    /// <summary>How many more draws than expected may lie on one side of the limit, assumed.</summary>
-    private const int TolerableDraws = 2;
-
     /// <summary>Standard errors beyond which nothing lies, assumed.</summary>
     private const double Sure = 4;
 
@@ -24,11 +17,7 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     /// <summary>Standard error of a probability that is small enough, assumed.</summary>
     private const double EnoughError = 0.0045;
 
-    // Where an outcome turns.
-    private static readonly double[] Turns = [Thresholds.DoubtfulFrom, Thresholds.FailsFrom];
-
     private readonly double width = distance.StandardUncertainty;
-    private readonly double alone = distance.Exceedance(0);
     private readonly List<double[]> drawn = [];
     private readonly List<(double Drawn, double Expected)> distances = [];
     private readonly List<double> estimates = [];
@@ -43,26 +32,21 @@ internal sealed class Carried(Response distance, Response estimate, int place)
         estimates.Add(at[place + 1]);
     }
 
-    /// <summary>Whether the response to each input alone gives another probability than the draws.</summary>
-    public bool Misleads =>
-        Math.Abs(Crossed.Of(distances, 0).Surplus) > TolerableDraws
-        || Math.Abs(Shifted() - alone) > Tolerable;
+    /// <summary>Whether more draws than a few are on the other side of the limit than the response to each input alone.</summary>
+    public bool Misleads => AtLimit.StandardError > EnoughError;
 
     /// <summary>Whether the probability from the draws is known well enough.</summary>
-    /// <param name="outcomesAlone">Whether it is enough that it is surely on its side of every threshold.</param>
-    public bool IsKnown(bool outcomesAlone)
+    /// <param name="sides">Probabilities of which it is enough to know on which side it is; null where it is asked for itself.</param>
+    public bool IsKnown(IReadOnlyList<double>? sides)
     {
         var (exceedance, error) = Told();
         return error <= EnoughError
-            || (
-                outcomesAlone
-                && Array.TrueForAll(Turns, t => Math.Abs(exceedance - t) > Sure * error)
-            );
+            || (sides?.All(side => Math.Abs(exceedance - side) > Sure * error) ?? false);
     }
 
     /// <summary>The odds by the response to each input alone.</summary>
     public Odds ByEach() =>
-        new(Shifted(), Quantile(LowEnd), Quantile(HighEnd), distance.Variances());
+        new(AtLimit.Exceedance, Quantile(LowEnd), Quantile(HighEnd), distance.Variances());
 
     /// <summary>The odds by the draws: what is known of the response, and by how much the draws differ from it.</summary>
     public Odds ByDraws()
@@ -73,7 +57,9 @@ internal sealed class Carried(Response distance, Response estimate, int place)
             Told().Exceedance,
             sample.Quantile(LowEnd),
             sample.Quantile(HighEnd),
-            distance.Variances()
+            DrawnResponse
+                .Of(distance, [.. drawn.Zip(distances, (z, d) => (z, d.Drawn))])
+                .Variances()
         );
     }
 
@@ -81,7 +67,7 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     // Held against the limit; or where it is past it as often as the draws; or with what the main inputs do jointly.
     private (double Exceedance, double StandardError) Told()
     {
-        var limit = Known(distance, Crossed.Of(distances, 0));
+        var limit = AtLimit;
         if (limit.StandardError <= EnoughError || !(width > 0 && double.IsFinite(width)))
         {
             return limit;
@@ -99,18 +85,13 @@ internal sealed class Carried(Response distance, Response estimate, int place)
         return new[] { limit, matched, joint }.MinBy(known => known.StandardError);
     }
 
+    private (double Exceedance, double StandardError) AtLimit =>
+        Known(distance, Crossed.Of(distances, 0));
+
     private static (double Exceedance, double StandardError) Known(
         Response response,
         Crossed crossed
     ) => (Math.Clamp(response.Exceedance(crossed.At) + crossed.Share, 0, 1), crossed.StandardError);
-
-    // The probability with what the draws lie above the response on average; far from the limit that does not matter.
-    private double Shifted() =>
-        width > 0
-            ? distance.Exceedance(-distances.Average(d => Near(d.Drawn) - Near(d.Expected)))
-            : alone;
-
-    private double Near(double value) => Math.Clamp(value, -width, width);
 
     private double Quantile(double probability)
     {

@@ -25,12 +25,14 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
     /// <param name="quantities">The pairs, one after the other.</param>
     /// <param name="seeds">What the draws of each input start from.</param>
     /// <param name="asked">The method asked for.</param>
-    /// <param name="outcomesAlone">Whether it is enough to know on which side of every threshold a probability is.</param>
+    /// <param name="sides">Probabilities of which it is enough to know on which side each is; null where they are asked for themselves.</param>
+    /// <param name="stop">Tells that nobody waits for it any more.</param>
     public static Carrying Of(
         Quantities quantities,
         IReadOnlyList<int> seeds,
         SpreadMethod asked,
-        bool outcomesAlone = false
+        IReadOnlyList<double>? sides = null,
+        CancellationToken stop = default
     )
     {
         var rigs = 0;
@@ -41,35 +43,43 @@ public sealed record Carrying(SpreadMethod Used, int Rigs, IReadOnlyList<Odds> O
         }
 
         var limits = FirstOrder
-            .Of(Counted, seeds.Count)
+            .Of(Counted, seeds.Count, stop)
             .Chunk(2)
             .Select((pair, n) => new Carried(pair[0], pair[1], 2 * n))
             .ToArray();
-        Draw(Counted, limits, LatinSquare.Deviates(seeds, Tried));
-        if (asked == SpreadMethod.Linear && !limits.Any(limit => limit.Misleads))
-        {
-            return new(SpreadMethod.Linear, rigs, [.. limits.Select(limit => limit.ByEach())]);
-        }
-
-        for (
-            var round = 1;
-            round <= MostRounds && limits.Any(limit => !limit.IsKnown(outcomesAlone));
-            round++
-        )
+        Draw(Counted, limits, LatinSquare.Deviates(seeds, Tried), stop);
+        // Each limit is drawn for until it is known, so that its probability does not hang on what else is looked at.
+        Carried[] drawn =
+            asked == SpreadMethod.Linear ? [.. limits.Where(limit => limit.Misleads)] : limits;
+        var open = Open(drawn);
+        for (var round = 1; round <= MostRounds && open.Length > 0; round++)
         {
             Draw(
                 Counted,
-                limits,
-                LatinSquare.Deviates([.. seeds.Select(seed => unchecked(seed + round))], Round)
+                open,
+                LatinSquare.Deviates([.. seeds.Select(seed => unchecked(seed + round))], Round),
+                stop
             );
+            open = Open(open);
         }
 
-        return new(SpreadMethod.Montecarlo, rigs, [.. limits.Select(limit => limit.ByDraws())]);
+        return new(
+            drawn.Length > 0 ? SpreadMethod.Montecarlo : SpreadMethod.Linear,
+            rigs,
+            [.. limits.Select(limit => drawn.Contains(limit) ? limit.ByDraws() : limit.ByEach())]
+        );
+
+        Carried[] Open(Carried[] some) => [.. some.Where(limit => !limit.IsKnown(sides))];
     }
 
-    private static void Draw(Quantities quantities, Carried[] limits, double[][] draws)
+    private static void Draw(
+        Quantities quantities,
+        Carried[] limits,
+        double[][] draws,
+        CancellationToken stop
+    )
     {
-        foreach (var (deviates, at) in draws.Zip(quantities.AtEach(draws)))
+        foreach (var (deviates, at) in draws.Zip(quantities.AtEach(draws, stop)))
         {
             Array.ForEach(limits, limit => limit.Add(deviates, at));
         }

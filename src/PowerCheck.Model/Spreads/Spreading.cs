@@ -23,13 +23,15 @@ public sealed record Spreading(
     /// <param name="complete">The same, completed.</param>
     /// <param name="findings">What was found of it.</param>
     /// <param name="asked">How it is to be carried; linear gives way to Monte Carlo where it would mislead.</param>
-    /// <param name="outcomesAlone">Whether the outcomes are enough and the probabilities may be rough.</param>
+    /// <param name="sides">Probabilities of which it is enough to know on which side each is; null where they are asked for themselves.</param>
+    /// <param name="stop">Tells that nobody waits for it any more.</param>
     public static Spreading Of(
         RigLabel label,
         RigCompletion complete,
         IReadOnlyList<Finding> findings,
         SpreadMethod asked,
-        bool outcomesAlone = false
+        IReadOnlyList<double>? sides = null,
+        CancellationToken stop = default
     )
     {
         var filled = RigFill.Of(label, complete);
@@ -40,7 +42,7 @@ public sealed record Spreading(
         }
 
         var reaches = new Reaches(filled, inputs, findings);
-        var carried = Carrying.Of(reaches.At, [.. inputs.Select(Seed)], asked, outcomesAlone);
+        var carried = Carrying.Of(reaches.At, [.. inputs.Select(Seed)], asked, sides, stop);
         var chances = reaches.Tracked.Select(
             (finding, n) => Chance(finding, carried.Odds[n], inputs)
         );

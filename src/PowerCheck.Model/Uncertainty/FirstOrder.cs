@@ -15,14 +15,18 @@ public static class FirstOrder
     /// <summary>How the quantities answer to each input.</summary>
     /// <param name="quantities">The quantities.</param>
     /// <param name="inputs">How many inputs there are.</param>
+    /// <param name="stop">Tells that nobody waits for them any more.</param>
     /// <returns>A response a quantity.</returns>
-    public static Response[] Of(Quantities quantities, int inputs)
+    public static Response[] Of(Quantities quantities, int inputs, CancellationToken stop = default)
     {
         var best = quantities(new double[inputs]);
-        var up = quantities.AtEach([.. Enumerable.Range(0, inputs).Select(n => Moved(n, Step))]);
+        var up = quantities.AtEach(
+            [.. Enumerable.Range(0, inputs).Select(n => Moved(n, Step))],
+            stop
+        );
         int[] counted = [.. Enumerable.Range(0, inputs).Where(n => Counts(best, up, n))];
         var down = new double[]?[inputs];
-        var moved = quantities.AtEach([.. counted.Select(n => Moved(n, -Step))]);
+        var moved = quantities.AtEach([.. counted.Select(n => Moved(n, -Step))], stop);
         foreach (var (n, at) in counted.Zip(moved))
         {
             down[n] = at;

@@ -11,10 +11,21 @@ public static class QuantitiesInManyPlaces
     /// <summary>The quantities at each row of deviates, worked out side by side.</summary>
     /// <param name="quantities">The quantities, asked by several threads at once.</param>
     /// <param name="rows">The rows.</param>
-    public static double[][] AtEach(this Quantities quantities, double[][] rows)
+    /// <param name="stop">Tells that nobody waits for them any more.</param>
+    /// <exception cref="OperationCanceledException">Nobody waits any more.</exception>
+    public static double[][] AtEach(
+        this Quantities quantities,
+        double[][] rows,
+        CancellationToken stop
+    )
     {
         var at = new double[rows.Length][];
-        Parallel.For(0, rows.Length, row => at[row] = quantities(rows[row]));
+        Parallel.For(
+            0,
+            rows.Length,
+            new ParallelOptions { CancellationToken = stop },
+            row => at[row] = quantities(rows[row])
+        );
         return at;
     }
 }

@@ -127,6 +127,12 @@ public class ShortlistTests
         "conflict"
     )]
     [InlineData(
+        "candidates",
+        """[{"id":"1","controller":{}},{"controller":{}}]""",
+        "candidates.1.id",
+        "conflict"
+    )]
+    [InlineData(
         "fitted",
         """{"controller":{"minCells":4,"maxCells":2}}""",
         "fitted.controller.minCells",
@@ -196,6 +202,49 @@ public class ShortlistTests
             answer.Json.GetProperty("assumptions").EnumerateArray(),
             a => Text(a, "path") == "vehicle.drivetrain.efficiency"
         );
+    }
+
+    [Fact]
+    public async Task A_limit_that_the_part_does_not_help_is_told_and_none_where_all_hold()
+    {
+        var body = Search();
+        body["check"]!["vehicle"]!["massKg"] = 9;
+        var unmet = (await Asked(body)).Json.GetProperty("unmet").EnumerateArray().ToArray();
+
+        Assert.Contains(
+            unmet,
+            limit =>
+                Text(limit, "code") == "motor.winding-temperature"
+                && Text(limit, "outcome") == "fails"
+                && Text(limit, "message").Contains("°C", StringComparison.Ordinal)
+        );
+        Assert.DoesNotContain(unmet, limit => Text(limit, "outcome") == "unknown");
+    }
+
+    [Fact]
+    public async Task A_tolerance_between_two_ends_is_of_the_part_of_the_check_alone()
+    {
+        // A candidate that holds far better than needed stays so, whatever the part of the check is said to be.
+        var body = Search();
+        body["check"]!["controller"] = new JsonObject();
+        body["candidates"]![1]!["controller"]!["onResistanceMilliohm"] = 1;
+        var free = await Asked(body, "");
+        body["check"]!["controller"] = new JsonObject { ["onResistanceMilliohm"] = 40 };
+        body["check"]!["tolerances"] = new JsonObject
+        {
+            ["controller.onResistanceMilliohm"] = new JsonObject { ["low"] = 30, ["high"] = 50 },
+        };
+        var bound = await Asked(body, "");
+
+        Assert.True(bound.Status == HttpStatusCode.OK, bound.Text);
+        Assert.Equal(Large(free), Large(bound));
+
+        static string Large(Answer answer) =>
+            answer
+                .Json.GetProperty("candidates")
+                .EnumerateArray()
+                .Single(c => Text(c, "id") == "large")
+                .GetRawText();
     }
 
     [Fact]

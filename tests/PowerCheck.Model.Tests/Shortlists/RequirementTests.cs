@@ -12,12 +12,13 @@ namespace PowerCheck.Model.Tests.Shortlists;
 /// <summary>What a part must be able to do that is left open (M14), against checks of rigs with a part that is just so.</summary>
 /// <param name="numbers">Numbers of random rigs, each of which is asked for each part.</param>
 /// <param name="many">How many figures are asked for at least, all together.</param>
-public abstract class RequirementTests(int[] numbers, int many)
+/// <param name="spread">How the spread of the figures is carried to the limits.</param>
+public abstract class RequirementTests(int[] numbers, int many, SpreadMethod spread)
 {
     private IEnumerable<(RequiredPart Found, Requirement Requirement)> All =>
         from number in numbers
         from part in Enum.GetValues<SoughtPart>()
-        let found = Found(part, number)
+        let found = Found(part, number, spread)
         from requirement in found.Requirements
         select (found, requirement);
 
@@ -40,12 +41,15 @@ public abstract class RequirementTests(int[] numbers, int many)
             },
         };
 
-    private static readonly ConcurrentDictionary<(SoughtPart, int), RequiredPart> Searched = new();
+    private static readonly ConcurrentDictionary<
+        (SoughtPart, int, SpreadMethod),
+        RequiredPart
+    > Searched = new();
 
-    private static RequiredPart Found(SoughtPart part, int number) =>
+    private static RequiredPart Found(SoughtPart part, int number, SpreadMethod spread) =>
         Searched.GetOrAdd(
-            (part, number),
-            _ => RequiredPart.Of(Without(part, RandomRig.Of(number)), part, SpreadMethod.None)
+            (part, number, spread),
+            _ => RequiredPart.Of(Without(part, RandomRig.Of(number)), part, spread)
         );
 
     internal static bool IsHeld(Finding finding) =>
@@ -71,11 +75,19 @@ public abstract class RequirementTests(int[] numbers, int many)
     internal static double Bound(Requirement requirement) =>
         double.IsNaN(requirement.Minimum) ? requirement.Maximum : requirement.Minimum;
 
+    private static RigLabel At(Requirement requirement, RigLabel settled, double value) =>
+        RigFigures.With(AsSought(requirement, settled), requirement.Path, value);
+
     [Fact]
     public void A_part_that_is_just_so_holds_the_limits_that_set_it() =>
         Assert.All(
             All,
-            it => Assert.True(IsHeld(Setter(it.Requirement, it.Found.Settled, SpreadMethod.None)))
+            it =>
+            {
+                var (found, requirement) = it;
+                var just = At(requirement, found.Settled, Bound(requirement));
+                Assert.True(IsHeld(Setter(requirement, just, spread)));
+            }
         );
 
     [Fact]
@@ -90,12 +102,8 @@ public abstract class RequirementTests(int[] numbers, int many)
                     counted ? 1 : 0.05 * Bound(requirement),
                     double.IsNaN(requirement.Minimum) ? 1 : -1
                 );
-                var shortOf = RigFigures.With(
-                    AsSought(requirement, found.Settled),
-                    requirement.Path,
-                    Bound(requirement) + (sign * step)
-                );
-                Assert.False(IsHeld(Setter(requirement, shortOf, SpreadMethod.None)));
+                var shortOf = At(requirement, found.Settled, Bound(requirement) + (sign * step));
+                Assert.False(IsHeld(Setter(requirement, shortOf, spread)));
             }
         );
 
@@ -133,8 +141,13 @@ public abstract class RequirementTests(int[] numbers, int many)
 }
 
 /// <summary>Of two rigs.</summary>
-public sealed class FewRequirementTests() : RequirementTests([1, 2], 20);
+public sealed class FewRequirementTests() : RequirementTests([1, 2], 20, SpreadMethod.None);
 
 /// <summary>Of eight more.</summary>
 [Trait("speed", "slow")]
-public sealed class ManyRequirementTests() : RequirementTests([3, 4, 5, 6, 7, 8, 9, 10], 80);
+public sealed class ManyRequirementTests()
+    : RequirementTests([3, 4, 5, 6, 7, 8, 9, 10], 80, SpreadMethod.None);
+
+/// <summary>Of two with the spread of their figures.</summary>
+[Trait("speed", "slow")]
+public sealed class SpreadRequirementTests() : RequirementTests([3, 6], 20, SpreadMethod.Linear);

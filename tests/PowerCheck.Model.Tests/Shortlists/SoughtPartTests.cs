@@ -1,10 +1,8 @@
+using PowerCheck.Model.Findings;
 using PowerCheck.Model.Motors;
-using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Shortlists;
 using PowerCheck.Model.Spreads;
 using PowerCheck.Model.Tests.Rigs;
-using PowerCheck.Model.Units;
-using static PowerCheck.Model.Tests.Shortlists.RequirementTests;
 
 namespace PowerCheck.Model.Tests.Shortlists;
 
@@ -53,30 +51,21 @@ public sealed class SoughtPartTests
         Assert.Equal("controller.voltage", voltage.SetBy);
     }
 
-    [Theory]
-    [InlineData(SoughtPart.Controller)]
-    [InlineData(SoughtPart.Battery)]
-    [Trait("speed", "slow")]
-    public void With_spread_a_part_that_is_just_so_is_within_its_limits_without_a_caution_and_five_per_cent_less_is_not(
-        SoughtPart part
-    )
+    [Fact]
+    public void What_no_controller_can_help_is_told()
     {
-        var found = RequiredPart.Of(Without(part, SampleRig.Brushless), part, SpreadMethod.Linear);
+        var heavy = SampleRig.Brushless with
+        {
+            Vehicle = SampleRig.Brushless.Vehicle with { MassKg = 9 },
+            Controller = new(),
+        };
+        var unmet = RequiredPart.Of(heavy, SoughtPart.Controller, SpreadMethod.None).Unmet;
 
-        Assert.All(
-            found.Requirements.Where(r => r.Unit != Unit.Cells && r.Unit != Unit.Volt),
-            requirement =>
-            {
-                var just = Setter(requirement, found.Settled, SpreadMethod.Linear);
-                var sign = double.IsNaN(requirement.Minimum) ? 1.05 : 0.95;
-                var beyond = Setter(
-                    requirement,
-                    RigFigures.With(found.Settled, requirement.Path, sign * Bound(requirement)),
-                    SpreadMethod.Linear
-                );
-                Assert.True(IsHeld(just), $"{requirement.Path} {just.Message}");
-                Assert.False(IsHeld(beyond), $"{requirement.Path} {beyond.Message}");
-            }
+        Assert.Contains(unmet, finding => finding.Kind.Code == "motor.winding-temperature");
+        Assert.DoesNotContain(unmet, finding => finding.Kind.Code == "controller.heat");
+        Assert.DoesNotContain(
+            unmet,
+            finding => finding.Outcome is Outcome.Holds or Outcome.Unknown
         );
     }
 }
