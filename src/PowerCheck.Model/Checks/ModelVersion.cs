@@ -4,5 +4,5 @@ namespace PowerCheck.Model.Checks;
 public static class ModelVersion
 {
     /// <summary>Raised whenever the same request could get another figure or verdict; see specs/model.md.</summary>
-    public const string Current = "1.6.0";
+    public const string Current = "1.7.0";
 }
