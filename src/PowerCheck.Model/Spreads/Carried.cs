@@ -11,6 +11,9 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     /// <summary>Standard errors beyond which nothing lies, assumed.</summary>
     private const double Sure = 4;
 
+    /// <summary>Draws from which on a fit to them is more than a picture of them, assumed: some forty a term.</summary>
+    private const int Fitted = 1000;
+
     private const double LowEnd = 0.025;
     private const double HighEnd = 0.975;
 
@@ -74,9 +77,9 @@ internal sealed class Carried(Response distance, Response estimate, int place)
         }
 
         var matched = Known(distance, Crossed.Of(distances, Crossed.Matching(distances)));
-        if (matched.StandardError <= EnoughError)
+        if (matched.StandardError <= EnoughError || distances.Count < Fitted)
         {
-            return matched;
+            return new[] { limit, matched }.MinBy(known => known.StandardError);
         }
 
         var fitted = JointFit.Of(distance, [.. drawn.Zip(distances, (z, d) => (z, d.Drawn))]);

@@ -18,9 +18,9 @@ public readonly record struct Crossed(double At, int Draws, int Over, int Under)
     {
         get
         {
-            var crossed = (double)(Over + Under) / Draws;
             // As if one more draw had crossed, so that none does not mean never.
-            return Math.Sqrt(Math.Max(crossed - (Share * Share), 1.0 / (Draws + 2)) / Draws);
+            var crossed = (double)(Over + Under + 1) / Draws;
+            return Math.Sqrt((crossed - (Share * Share)) / Draws);
         }
     }
 

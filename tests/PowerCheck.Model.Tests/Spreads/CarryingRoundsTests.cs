@@ -58,11 +58,9 @@ public sealed class CarryingRoundsTests
             : z > under ? -1
             : 0;
 
-        // Of the mean of what was crossed; as if one more had where none has.
+        // Of the mean of what was crossed, as if one more had.
         static double Error(double[] crossed) =>
-            Math.Sqrt(
-                Math.Max(crossed.PopulationVariance(), 1.0 / (crossed.Length + 2)) / crossed.Length
-            );
+            Math.Sqrt((crossed.PopulationVariance() + (1.0 / crossed.Length)) / crossed.Length);
     }
 
     [Fact]

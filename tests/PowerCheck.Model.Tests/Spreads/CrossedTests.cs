@@ -20,8 +20,8 @@ public sealed class CrossedTests
 
         Assert.Equal((2, 1, 1), (crossed.Over, crossed.Under, crossed.Surplus));
         Assert.Equal(0.25, crossed.Share);
-        // Of four draws that add 1, −1, 1 and 0.
-        Assert.Equal(Math.Sqrt(((3.0 / 4) - (0.25 * 0.25)) / 4), crossed.StandardError, 1e-12);
+        // Of four draws that add 1, −1, 1 and 0, and one more.
+        Assert.Equal(Math.Sqrt(((4.0 / 4) - (0.25 * 0.25)) / 4), crossed.StandardError, 1e-12);
     }
 
     [Fact]
@@ -31,7 +31,7 @@ public sealed class CrossedTests
     [Fact]
     public void Without_any_that_crossed_the_error_is_that_of_one_more_draw() =>
         Assert.Equal(
-            Math.Sqrt(1.0 / 4 / 2),
+            Math.Sqrt(1.0 / 2 / 2),
             Crossed.Of([(1, 1), (-1, -1)], 0).StandardError,
             1e-12
         );
