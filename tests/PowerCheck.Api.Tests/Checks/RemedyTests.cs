@@ -14,9 +14,11 @@ public class RemedyTests
     public Task A_change_that_is_sent_back_has_the_outcome_that_was_promised(int number) =>
         Kept(number, "none");
 
+    // Every other one: each of its changes takes a thousand rigs.
+    public static TheoryData<int> Half => [.. Enumerable.Range(1, 50).Select(n => 2 * n)];
+
     [Theory]
-    [InlineData(1)]
-    [InlineData(4)]
+    [MemberData(nameof(Half))]
     [Trait("speed", "slow")]
     public Task So_it_has_with_the_spread_of_the_figures(int number) => Kept(number, "linear");
 
@@ -64,6 +66,16 @@ public class RemedyTests
             remedies,
             remedy => Assert.NotEqual(IsCure(remedy), remedy.TryGetProperty("none", out _))
         );
+    }
+
+    [Fact]
+    public async Task With_the_spread_of_the_figures_the_limit_that_decides_has_changes_to_offer()
+    {
+        var answer = await Checked(AnyBody.Of(4).ToJsonString(), "?spread=linear");
+        var withRemedies = Findings(answer).Where(finding => Remedies(finding).Any()).ToArray();
+
+        Assert.True(Assert.Single(withRemedies).GetProperty("decides").GetBoolean());
+        Assert.Contains(Remedies(withRemedies[0]), IsCure);
     }
 
     [Fact]
