@@ -20,8 +20,8 @@ public sealed class ShortlistAnswer
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
 
     /// <summary>
-    /// Limits that do not hold even with a part that has just what is required: something else of the rig has to change. Absent
-    /// where all hold.
+    /// Limits that fail, are in doubt or unknown even with a part that has just what is required: something else of the rig has
+    /// to change. Absent where there are none.
     /// </summary>
     [Items(300)]
     public IReadOnlyList<UnmetAnswer>? Unmet { get; init; }

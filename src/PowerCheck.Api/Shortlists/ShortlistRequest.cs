@@ -21,8 +21,8 @@ public sealed class ShortlistRequest
     public CandidateRequest? Fitted { get; set; }
 
     /// <summary>
-    /// Parts that could take the place. Tolerances of the check go for them too, but for those between two ends, which are of
-    /// the part that the check says.
+    /// Parts that could take the place. Tolerances of the check go for them too, but for those of the sought part between two
+    /// ends, which are of the one that the check says.
     /// </summary>
     [Items(100)]
     public IReadOnlyList<CandidateRequest>? Candidates { get; set; }
@@ -39,7 +39,7 @@ public sealed class ShortlistRequest
 /// <summary>A part that could take the place: one of the four, the one that is sought.</summary>
 public sealed class CandidateRequest
 {
-    /// <summary>What the caller calls it; its place in the list when left out.</summary>
+    /// <summary>What the caller calls it, no two alike; its place in the list, from 0, when left out.</summary>
     [Text(120, "controller-a")]
     public string? Id { get; set; }
 

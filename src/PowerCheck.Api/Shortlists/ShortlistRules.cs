@@ -53,7 +53,7 @@ internal static class ShortlistRules
         for (var n = 0; n < candidates.Count; n++)
         {
             var id = ShortlistMapper.Id(candidates[n], n);
-            if (places.TryAdd(id, n))
+            if (root.In("candidates", n).Broken("id") || places.TryAdd(id, n))
             {
                 continue;
             }

@@ -22,6 +22,7 @@ public static class Check
         CancellationToken stop = default
     )
     {
+        stop.ThrowIfCancellationRequested();
         var complete = RigCompletion.Of(label);
         var inspection = complete.Inspect();
         var (found, spreading) = Weighed(label, complete, inspection, spread, stop);
@@ -71,6 +72,7 @@ public static class Check
         CancellationToken stop
     )
     {
+        stop.ThrowIfCancellationRequested();
         var complete = RigCompletion.Of(label);
         var all = Judgement.Inspect(complete.Inspect());
         IReadOnlyList<Finding> found = only is null ? all : [.. all.Where(only)];

@@ -12,6 +12,7 @@ namespace PowerCheck.Model.Remedies;
 /// <param name="Whole">Whether it is counted.</param>
 /// <param name="Under">The member that it must not be above where that is given.</param>
 /// <param name="Over">The member that it must not be under where that is given.</param>
+/// <param name="Furthest">Factor up to which it is tried, assumed.</param>
 internal sealed record Change(
     string Path,
     string Noun,
@@ -19,7 +20,8 @@ internal sealed record Change(
     double Most,
     bool Whole = false,
     string? Under = null,
-    string? Over = null
+    string? Over = null,
+    double Furthest = 4
 )
 {
     private const string Rating = "controller.continuousCurrentA";
@@ -37,7 +39,8 @@ internal sealed record Change(
         new("course.climbSlopeDegrees", "climb", 1, 89),
         new("course.creepSpeedMPerS", "creep speed", 0.02, 5),
         new("course.wantedMinutes", "wanted run time", 0.5, 600),
-        new("vehicle.tireDiameterMm", "tire diameter", 30, 400),
+        // Beyond that tires do not fit the rig.
+        new("vehicle.tireDiameterMm", "tire diameter", 30, 400, Furthest: 1.6),
         new("vehicle.drivetrain.pinionTeeth", "pinion", 6, 60, true),
         new("vehicle.drivetrain.spurTeeth", "spur gear", 12, 200, true),
         new("vehicle.drivetrain.overallRatio", "overall ratio", 2, 400),
@@ -57,7 +60,7 @@ internal sealed record Change(
     public IEnumerable<double> Outwards(double now, bool up)
     {
         var last = now;
-        foreach (var factor in Factors)
+        foreach (var factor in Factors.Where(factor => factor <= Furthest))
         {
             var value = Rounded(Math.Clamp(up ? now * factor : now / factor, Least, Most), up);
             if (up ? value > last : value < last)

@@ -92,7 +92,10 @@ internal sealed record OpenPart(
 
     private static OpenPart Of(RigLabel label, SoughtFigure[] figures)
     {
-        var open = figures.Where(figure => figure.In(label).Read(label) is null).ToArray();
+        var sought = figures.Where(figure => figure.In(label).Read(label) is null).ToArray();
+        var open = sought
+            .Where(figure => !figure.Again || Array.Exists(sought, other => other.LeftOut))
+            .ToArray();
         return new(open.Aggregate(label, (rig, figure) => figure.Open(rig)), open, []);
     }
 

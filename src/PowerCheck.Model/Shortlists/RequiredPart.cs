@@ -40,6 +40,7 @@ public sealed record RequiredPart(
         var found = new List<Requirement>();
         foreach (var figure in open.Figures)
         {
+            stop.ThrowIfCancellationRequested();
             var settled =
                 spread == SpreadMethod.None
                     ? SettledFigure.Of(new(rig, figure))
@@ -64,10 +65,13 @@ public sealed record RequiredPart(
         );
     }
 
-    // What is unknown for want of a word of the part itself is told where the word is asked for.
+    // What is unknown only for want of words of the part itself is told where they are asked for.
     private static bool IsUnmet(Finding finding, SoughtPart part) =>
         finding is { Kind.Judged: true, Outcome: not Outcome.Holds }
-        && !finding.Needs.Any(need =>
-            need.Path.StartsWith(OpenPart.Prefix(part), StringComparison.Ordinal)
+        && (
+            finding.Needs.Count == 0
+            || finding.Needs.Any(need =>
+                !need.Path.StartsWith(OpenPart.Prefix(part), StringComparison.Ordinal)
+            )
         );
 }

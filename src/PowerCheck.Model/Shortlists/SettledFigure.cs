@@ -26,14 +26,20 @@ internal sealed record SettledFigure(RigLabel Rig, IReadOnlyList<Requirement> Re
         var (window, held) = Foretold(tried, inspector);
         var values = tried.Values;
 
-        (double Edge, Requirement[] Required) Bound(double guess, double end) =>
-            !double.IsNaN(guess)
-            && new SureEdge(tried, held, inspector).Of(window.Best, guess, end) is { } found
+        // Where no bound is foretold, the furthest value that parts have is tried.
+        (double Edge, Requirement[] Required) Bound(Wanted unwanted, double guess, double end) =>
+            tried.Sought.Wanted != unwanted
+            && new SureEdge(tried, held, inspector).Of(
+                window.Best,
+                double.IsNaN(guess) ? end : guess,
+                end
+            )
+                is { } found
                 ? (found.Edge, [tried.Required(found.Edge, end > window.Best, found.SetBy)])
                 : (double.NaN, []);
 
-        var least = Bound(window.Least, values[0]);
-        var most = Bound(window.Most, values[^1]);
+        var least = Bound(Wanted.AtMost, window.Least, values[0]);
+        var most = Bound(Wanted.AtLeast, window.Most, values[^1]);
         return new(At(tried, window, least.Edge, most.Edge), [.. least.Required, .. most.Required]);
     }
 
@@ -45,11 +51,12 @@ internal sealed record SettledFigure(RigLabel Rig, IReadOnlyList<Requirement> Re
         var window = new Window(tried, Inspector.Limits);
         while (found.Count < Most)
         {
-            var widths = new Widths(inspector.Weighed(tried.With(window.Best)));
+            var best = window.Best;
+            var widths = new Widths(inspector.Weighed(tried.With(best)));
             window = new(tried, rig => widths.Weigh(Inspector.Limits(rig)));
             var findings = inspector.Weighed(tried.With(window.Best));
             found.Add((window, window.Held.Also(findings)));
-            if (window.Held.Broken(findings) is null)
+            if (window.Best.Equals(best) || window.Held.Broken(findings) is null)
             {
                 break;
             }

@@ -28,15 +28,21 @@ internal sealed class SureEdge(Tried tried, Held held, Inspector inspector)
         for (var n = 0; n < Most && !double.IsNaN(value); n++)
         {
             var findings = inspector.Weighed(tried.With(value), held);
-            known = held.Broken(findings) is { } broken
+            var broken = held.Broken(findings);
+            if (broken is not null && value.Equals(tried.Beyond(known.Holds, end > known.Holds)))
+            {
+                return (known.Holds, broken);
+            }
+
+            known = broken is null
                 ? known with
                 {
-                    Breaks = value,
-                    SetBy = broken,
+                    Holds = tried.Rounded(value, value > end),
                 }
                 : known with
                 {
-                    Holds = tried.Rounded(value, value > end),
+                    Breaks = value,
+                    SetBy = broken,
                 };
             value = Next(new(findings), known, value, end);
         }
@@ -48,7 +54,7 @@ internal sealed class SureEdge(Tried tried, Held held, Inspector inspector)
     private double Next(Widths widths, Known known, double value, double end)
     {
         var beyond = tried.Beyond(known.Holds, end > known.Holds);
-        if (known.Holds.Equals(end) || known.Breaks.Equals(beyond))
+        if (known.Holds.Equals(end))
         {
             return double.NaN;
         }
@@ -69,7 +75,7 @@ internal sealed class SureEdge(Tried tried, Held held, Inspector inspector)
             : double.NaN;
     }
 
-    // The furthest value at which the limits hold, the nearest at which they do not, and the one that gives way there.
+    // The last value at which the limits held, the last at which they did not, and the one that gave way there.
     private readonly record struct Known(double Holds, double Breaks, Finding? SetBy);
 
     private static bool IsBetween(double value, double one, double other) =>

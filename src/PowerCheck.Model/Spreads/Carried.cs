@@ -11,7 +11,7 @@ internal sealed class Carried(Response distance, Response estimate, int place)
     /// <summary>Standard errors beyond which nothing lies, assumed.</summary>
     private const double Sure = 4;
 
-    /// <summary>Draws from which on a fit to them is more than a picture of them, assumed: some forty a term.</summary>
+    /// <summary>Draws from which on a fit to them is more than a picture of them, assumed: some 36 a term.</summary>
     private const int Fitted = 1000;
 
     private const double LowEnd = 0.025;

@@ -61,10 +61,13 @@ public static class FirstOrder
     {
         var slopes = new double[up.Length];
         var bends = new double[up.Length];
+        var all = up.Sum(moved => Squared(moved[at] - value));
         for (var n = 0; n < up.Length; n++)
         {
             var above = up[n][at] - value;
-            var below = down[n] is { } moved ? moved[at] - value : -above;
+            // By what it brings to this quantity alone, whatever the others are.
+            var below =
+                down[n] is { } moved && Squared(above) > Small * all ? moved[at] - value : -above;
             slopes[n] = (above - below) / (2 * Step);
             bends[n] = (above + below) / (2 * Step * Step);
         }

@@ -11,6 +11,7 @@ public sealed class StopTests
     private static readonly CancellationToken Stopped = new(true);
 
     [Theory]
+    [InlineData(SpreadMethod.None)]
     [InlineData(SpreadMethod.Linear)]
     [InlineData(SpreadMethod.Montecarlo)]
     public void A_check_is_given_up(SpreadMethod spread) =>
@@ -18,8 +19,10 @@ public sealed class StopTests
             Check.Run(SampleRig.Brushless, spread, remedies: false, Stopped)
         );
 
-    [Fact]
-    public void A_choice_of_parts_is_given_up() =>
+    [Theory]
+    [InlineData(SpreadMethod.None)]
+    [InlineData(SpreadMethod.Linear)]
+    public void A_choice_of_parts_is_given_up(SpreadMethod spread) =>
         Assert.ThrowsAny<OperationCanceledException>(() =>
             Shortlist.Of(
                 SampleRig.Brushless with
@@ -30,7 +33,7 @@ public sealed class StopTests
                 null,
                 [],
                 ShortlistOrder.Verdict,
-                SpreadMethod.Linear,
+                spread,
                 Stopped
             )
         );

@@ -41,6 +41,10 @@ public abstract class RequirementTests(int[] numbers, int many, SpreadMethod spr
             },
         };
 
+    // The sample rig is number 0.
+    private static RigLabel Rig(int number) =>
+        number == 0 ? SampleRig.Brushless : RandomRig.Of(number);
+
     private static readonly ConcurrentDictionary<
         (SoughtPart, int, SpreadMethod),
         RequiredPart
@@ -49,7 +53,7 @@ public abstract class RequirementTests(int[] numbers, int many, SpreadMethod spr
     private static RequiredPart Found(SoughtPart part, int number, SpreadMethod spread) =>
         Searched.GetOrAdd(
             (part, number, spread),
-            _ => RequiredPart.Of(Without(part, RandomRig.Of(number)), part, spread)
+            _ => RequiredPart.Of(Without(part, Rig(number)), part, spread)
         );
 
     internal static bool IsHeld(Finding finding) =>
@@ -150,4 +154,4 @@ public sealed class ManyRequirementTests()
 
 /// <summary>Of two with the spread of their figures.</summary>
 [Trait("speed", "slow")]
-public sealed class SpreadRequirementTests() : RequirementTests([3, 6], 20, SpreadMethod.Linear);
+public sealed class SpreadRequirementTests() : RequirementTests([0, 3, 6], 30, SpreadMethod.Linear);

@@ -100,6 +100,48 @@ public sealed class CarryingTests
     }
 
     [Fact]
+    public void A_limit_has_the_odds_that_it_has_alone()
+    {
+        static double Straight(double[] z) => -1 + (0.6 * z[0]) + (0.01 * z[1] * z[1]) + z[2];
+        static double Product(double[] z) => (z[0] * z[1]) - 1;
+        static double Step(double[] z) => z[1] > 0.7 ? 1 : -1;
+        static double Hard(double[] z) => Math.Abs(z[0] * z[1] * z[2]) - 0.3;
+        Func<double[], double>[] limits = [Straight, Product, Step, Hard];
+
+        var together = Carrying.Of(
+            z => [.. limits.SelectMany(limit => new[] { limit(z), limit(z) })],
+            [.. Enumerable.Range(11, 3)],
+            SpreadMethod.Linear
+        );
+
+        var alone = limits.Select(limit => Of(limit, 3)).ToArray();
+        Assert.True(alone.Select(carried => carried.Rigs).Distinct().Count() > 2);
+        Assert.Equal(
+            alone.Select(carried => Assert.Single(carried.Odds).Exceedance),
+            together.Odds.Select(odds => odds.Exceedance)
+        );
+    }
+
+    [Fact]
+    public void Where_only_the_side_of_a_probability_matters_fewer_are_drawn()
+    {
+        static double Hard(double[] z) => Math.Abs(z[0] * z[1] * z[2]) - 0.3;
+        Carrying Sided(params double[] sides) =>
+            Carrying.Of(
+                z => [Hard(z), Hard(z)],
+                [.. Enumerable.Range(11, 3)],
+                SpreadMethod.Linear,
+                sides
+            );
+        var whole = Of(Hard, 3);
+        var near = Assert.Single(whole.Odds).Exceedance;
+
+        Assert.True(Sided(0.05).Rigs < whole.Rigs);
+        Assert.True(Assert.Single(Sided(0.05).Odds).Exceedance > 0.05);
+        Assert.Equal(whole.Rigs, Sided(near).Rigs);
+    }
+
+    [Fact]
     public void What_nothing_moves_is_past_its_limit_or_not_and_has_no_width()
     {
         var odds = Assert.Single(Of(_ => 0.5, 3).Odds);
