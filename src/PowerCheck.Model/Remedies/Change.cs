@@ -62,7 +62,12 @@ internal sealed record Change(
         var last = now;
         foreach (var factor in Factors.Where(factor => factor <= Furthest))
         {
-            var value = Rounded(Math.Clamp(up ? now * factor : now / factor, Least, Most), up);
+            // Away from the value now, so that what is rounded still holds.
+            var value = Rounding.Short(
+                Math.Clamp(up ? now * factor : now / factor, Least, Most),
+                Whole,
+                up
+            );
             if (up ? value > last : value < last)
             {
                 yield return last = value;
@@ -73,11 +78,7 @@ internal sealed record Change(
     /// <summary>The value between two, in whole numbers or in three digits; NaN when there is none.</summary>
     /// <param name="inner">The one nearer to the value now.</param>
     /// <param name="outer">The one further from it.</param>
-    public double Between(double inner, double outer)
-    {
-        var middle = Rounded((inner + outer) / 2, outer > inner);
-        return middle.Equals(outer) || middle.Equals(inner) ? double.NaN : middle;
-    }
+    public double Between(double inner, double outer) => Rounding.Between(inner, outer, Whole);
 
     /// <summary>Its value in a rig, in the unit of the path; NaN when it has none.</summary>
     /// <param name="figure">The figure.</param>
@@ -97,8 +98,4 @@ internal sealed record Change(
                     ?.Value
                 ?? double.NaN
         );
-
-    // Away from the value now, so that what is rounded still holds.
-    private double Rounded(double value, bool up) =>
-        Whole ? Rounding.Whole(value, up) : Rounding.Digits(value, 3, up);
 }

@@ -90,18 +90,9 @@ internal sealed class SureEdge(Tried tried, Held held, Inspector inspector)
             return end;
         }
 
-        var (breaks, holds) = (end, within);
-        for (
-            var middle = tried.Between(breaks, holds);
-            !double.IsNaN(middle);
-            middle = tried.Between(breaks, holds)
-        )
-        {
-            (breaks, holds) = Holds(middle) ? (breaks, middle) : (middle, holds);
-        }
-
+        var last = tried.Last(end, within, Holds);
         return tried.Sought.Whole
-            ? holds
-            : tried.Rounded(holds * (end > within ? 1 - Short : 1 + Short), within > end);
+            ? last
+            : tried.Rounded(last * (end > within ? 1 - Short : 1 + Short), within > end);
     }
 }

@@ -14,7 +14,7 @@ internal delegate IReadOnlyList<Finding> Inspect(RigLabel rig);
 /// <param name="sought">The figure.</param>
 internal sealed class Tried(RigLabel rig, SoughtFigure sought)
 {
-    /// <summary>Step beyond a bound that no limit need hold any more, as a share.</summary>
+    /// <summary>Step beyond a bound at which a limit gives way, as a share, assumed.</summary>
     private const double Step = 0.05;
 
     private readonly LabelFigure<RigLabel> figure = sought.In(rig);
@@ -32,14 +32,28 @@ internal sealed class Tried(RigLabel rig, SoughtFigure sought)
     /// <param name="value">The value.</param>
     public RigLabel With(double value) => figure.Write(rig, figure.Unit.ToSi(value));
 
-    /// <summary>The value between two, towards the second, in whole numbers or three digits; NaN where there is none.</summary>
+    /// <summary>Between a value that breaks a limit and one that does not: the last that does not.</summary>
+    /// <param name="breaks">The one.</param>
+    /// <param name="holds">The other.</param>
+    /// <param name="isHeld">Whether the limits hold at a value.</param>
+    public double Last(double breaks, double holds, Func<double, bool> isHeld)
+    {
+        for (
+            var middle = Between(breaks, holds);
+            !double.IsNaN(middle);
+            middle = Between(breaks, holds)
+        )
+        {
+            (breaks, holds) = isHeld(middle) ? (breaks, middle) : (middle, holds);
+        }
+
+        return holds;
+    }
+
+    /// <summary>The value between two, towards the second; NaN where there is none.</summary>
     /// <param name="one">The first.</param>
     /// <param name="other">The second.</param>
-    public double Between(double one, double other)
-    {
-        var middle = Rounded((one + other) / 2, other > one);
-        return (middle - one) * (other - middle) > 0 ? middle : double.NaN;
-    }
+    public double Between(double one, double other) => Rounding.Between(one, other, sought.Whole);
 
     /// <summary>The middle of a window by factors, or its one end.</summary>
     /// <param name="least">Its lower end; NaN when it has none.</param>
@@ -76,6 +90,5 @@ internal sealed class Tried(RigLabel rig, SoughtFigure sought)
     /// <summary>A value in whole numbers or three digits.</summary>
     /// <param name="value">The value.</param>
     /// <param name="up">Whether towards more.</param>
-    public double Rounded(double value, bool up) =>
-        sought.Whole ? Rounding.Whole(value, up) : Rounding.Digits(value, 3, up);
+    public double Rounded(double value, bool up) => Rounding.Short(value, sought.Whole, up);
 }

@@ -87,6 +87,7 @@ internal sealed class Window
         };
     }
 
+    // A limit that holds without a caution counts for most; what another counts for is assumed.
     private static double Worth(Finding finding) =>
         finding.IsHeld ? 1
         : finding.Chance is { } chance ? 0.9 * (1 - chance.Exceedance)
@@ -97,22 +98,8 @@ internal sealed class Window
             _ => 0.5,
         };
 
-    // Between a value that breaks a limit and one that does not: the last that does not.
-    private double Edge(double breaks, double holds)
-    {
-        for (
-            var middle = tried.Between(breaks, holds);
-            !double.IsNaN(middle);
-            middle = tried.Between(breaks, holds)
-        )
-        {
-            (breaks, holds) = Held.Broken(Findings(middle)) is null
-                ? (breaks, middle)
-                : (middle, holds);
-        }
-
-        return holds;
-    }
+    private double Edge(double breaks, double holds) =>
+        tried.Last(breaks, holds, value => Held.Broken(Findings(value)) is null);
 
     private IReadOnlyList<Finding> Findings(double value) => inspect(tried.With(value));
 }

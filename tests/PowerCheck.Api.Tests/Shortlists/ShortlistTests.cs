@@ -219,6 +219,7 @@ public class ShortlistTests
                 && Text(limit, "message").Contains("°C", StringComparison.Ordinal)
         );
         Assert.DoesNotContain(unmet, limit => Text(limit, "outcome") == "unknown");
+        Assert.False((await Asked(Search())).Json.TryGetProperty("unmet", out _));
     }
 
     [Fact]

@@ -25,6 +25,10 @@ public sealed class MeasureTests
             )
         );
 
+    [Fact]
+    public void Where_it_is_open_and_no_figure_decides_nothing_is_sure() =>
+        Assert.Equal(Confidence.Low, Sure(0.5));
+
     // What only its maker knows, what is assumed about materials and men, and what is chosen.
     private static readonly string[] NotMeasured =
     [

@@ -38,6 +38,19 @@ public abstract class RemedyTests(Lazy<RemedyTests.Sought[]> rigs, int many)
         where remedy.Verdict is not null
         select (open.Label, open.Finding, remedy);
 
+    [Fact]
+    public void Tires_are_tried_only_in_a_size_that_may_fit()
+    {
+        var tires = Open.SelectMany(open => open.Finding.Remedies)
+            .Where(remedy => remedy.Path == "vehicle.tireDiameterMm")
+            .ToArray();
+
+        Assert.NotEmpty(tires);
+        // To three digits of the factor.
+        Assert.All(tires, tire => Assert.InRange(tire.Most / tire.From, 1, 1.61));
+        Assert.All(tires, tire => Assert.InRange(tire.From / tire.Least, 1, 1.61));
+    }
+
     private static CheckResult With(RigLabel label, Remedy remedy, double value) =>
         Check.Run(RigFigures.With(label, remedy.Path, value));
 

@@ -152,6 +152,6 @@ public sealed class FewRequirementTests() : RequirementTests([1, 2], 20, SpreadM
 public sealed class ManyRequirementTests()
     : RequirementTests([3, 4, 5, 6, 7, 8, 9, 10], 80, SpreadMethod.None);
 
-/// <summary>Of two with the spread of their figures.</summary>
+/// <summary>Of three with the spread of their figures.</summary>
 [Trait("speed", "slow")]
 public sealed class SpreadRequirementTests() : RequirementTests([0, 3, 6], 30, SpreadMethod.Linear);
