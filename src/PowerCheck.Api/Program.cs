@@ -1,8 +1,10 @@
+using PowerCheck.Api.Batches;
 using PowerCheck.Api.Checks;
 using PowerCheck.Api.Documents;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Findings;
 using PowerCheck.Api.Health;
+using PowerCheck.Api.Limits;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 using PowerCheck.Api.Safety;
@@ -22,10 +24,12 @@ builder.WebHost.ConfigureKestrel(kestrel =>
     kestrel.Limits.MaxRequestBodySize = 2 * BodyReader.MostBytes
 );
 builder.Services.ConfigureHttpJsonOptions(json => JsonForm.Set(json.SerializerOptions));
+builder.AddLimits();
 builder.Services.AddProblems();
 builder.Services.AddDocument();
 builder.Services.AddSingleton<QueryDoor>();
 builder.Services.AddSingleton<CheckDoor>();
+builder.Services.AddSingleton<BatchDoor>();
 builder.Services.AddSingleton<ShortlistDoor>();
 
 var app = builder.Build();
@@ -36,9 +40,12 @@ app.UseProblems();
 app.UseDocumentPage();
 app.UseRouting();
 app.UseMiddleware<AnswerGuard>();
+app.UseLimits();
 
 app.MapChecks();
+app.MapBatches();
 app.MapShortlists();
+app.MapLimits();
 app.MapSources();
 app.MapFindings();
 app.MapProblems();

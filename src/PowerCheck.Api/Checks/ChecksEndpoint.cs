@@ -1,12 +1,11 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using PowerCheck.Api.Checks.Answers;
-using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Checks.Writing;
 using PowerCheck.Api.Door;
+using PowerCheck.Api.Limits;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
-using PowerCheck.Model.Checks;
 
 namespace PowerCheck.Api.Checks;
 
@@ -24,10 +23,12 @@ internal static class ChecksEndpoint
             )
             .Accepts<CheckRequest>("application/json")
             .Answers(Caching.None, ownQuery: true)
+            .Limited(LimitsSetup.Checks)
             .ProducesProblems(
                 StatusCodes.Status400BadRequest,
                 StatusCodes.Status413PayloadTooLarge,
-                StatusCodes.Status415UnsupportedMediaType
+                StatusCodes.Status415UnsupportedMediaType,
+                StatusCodes.Status503ServiceUnavailable
             );
 
     private static Task<Results<Ok<CheckAnswer>, ProblemResult>> Post(
@@ -36,9 +37,5 @@ internal static class ChecksEndpoint
     ) => PostedBody.Answer(context, door.Read, Answer);
 
     private static CheckAnswer Answer(CheckCall call, CancellationToken stop) =>
-        AnswerWriter.Write(
-            call.Request.Id,
-            Check.Run(RigMapper.Map(call.Request), call.Spread, call.Remedies, stop),
-            call.AllFindings
-        );
+        AnswerWriter.Write(call.Request.Id, call.Run(stop), call.Options.AllFindings);
 }

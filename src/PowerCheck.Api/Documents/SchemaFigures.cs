@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Reflection;
+using System.Runtime.CompilerServices;
 using System.Text.Json;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
@@ -55,10 +56,18 @@ internal sealed class SchemaFigures : IOpenApiDocumentTransformer
         if (type.Name.EndsWith(Requests, StringComparison.Ordinal))
         {
             schema.AdditionalPropertiesAllowed = false;
-            schema.Required = type.GetProperties()
-                .Where(property => property.GetCustomAttribute<MustAttribute>() is not null)
-                .Select(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name))
-                .ToHashSet(StringComparer.Ordinal);
+            schema.Required = Marked<MustAttribute>(type);
+        }
+        else if (Marked<RequiredMemberAttribute>(type) is { Count: > 0 } always)
+        {
+            schema.Required = always;
         }
     }
+
+    private static HashSet<string> Marked<T>(Type type)
+        where T : Attribute =>
+        type.GetProperties()
+            .Where(property => property.GetCustomAttribute<T>() is not null)
+            .Select(property => JsonNamingPolicy.CamelCase.ConvertName(property.Name))
+            .ToHashSet(StringComparer.Ordinal);
 }

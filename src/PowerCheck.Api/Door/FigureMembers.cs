@@ -9,6 +9,8 @@ internal sealed class FigureMember(PropertyInfo property, FigureAttribute figure
 
     public override string Wanted => $"a number {figure.Range}";
 
+    public override TextForm Text { get; } = TextForm.Figure(figure);
+
     public override void Read(ref Walk walk, object owner)
     {
         if (Figures.TryRead(ref walk, figure, out var value))
@@ -24,6 +26,8 @@ internal sealed class WholeMember(PropertyInfo property, FigureAttribute figure)
     private readonly Action<object, int?> set = Setter.Of<int?>(property);
 
     public override string Wanted => $"a whole number {figure.Range}";
+
+    public override TextForm Text { get; } = TextForm.Figure(figure);
 
     public override void Read(ref Walk walk, object owner)
     {

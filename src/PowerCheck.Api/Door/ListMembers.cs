@@ -11,6 +11,8 @@ internal abstract class ListMember<T>(PropertyInfo property, int most) : Member(
 
     public override string Wanted => $"a list of at most {most} items";
 
+    public override int? MostItems => most;
+
     public override void Read(ref Walk walk, object owner)
     {
         if (walk.Token != JsonTokenType.StartArray)
@@ -88,6 +90,8 @@ internal sealed class PartsMember<T>(PropertyInfo property, int most)
 internal sealed class FiguresMember(PropertyInfo property, int most, FigureAttribute figure)
     : ListMember<double>(property, most)
 {
+    public override TextForm ItemText { get; } = TextForm.Figure(figure);
+
     protected override void ReadItem(ref Walk walk, List<double> items)
     {
         if (Figures.TryRead(ref walk, figure, out var value))
@@ -102,6 +106,10 @@ internal sealed class WordsMember(PropertyInfo property, int most, WordAttribute
     : ListMember<string>(property, most)
 {
     private readonly WordReader reader = new(words.Allowed);
+
+    public override TextForm Text => TextForm.Words;
+
+    public override TextForm ItemText => TextForm.Plain;
 
     protected override void ReadItem(ref Walk walk, List<string> items)
     {

@@ -15,6 +15,11 @@ internal sealed class MapMember<T>(PropertyInfo property, MapAttribute map) : Me
 
     public override string Wanted => $"an object of at most {map.Maximum} members";
 
+    public override Shape Entries => shape.Value;
+
+    public override TextForm ItemText { get; } =
+        TextForm.Figure(PlainAttribute.Of(typeof(T))!.GetCustomAttribute<FigureAttribute>()!);
+
     public override void Read(ref Walk walk, object owner)
     {
         if (walk.Token != JsonTokenType.StartObject)

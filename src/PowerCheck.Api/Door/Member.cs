@@ -21,6 +21,18 @@ internal abstract class Member(PropertyInfo property)
     /// <summary>What stands between its name and those of the members within: a list position, or nothing.</summary>
     public virtual string Step => "";
 
+    /// <summary>How its value may come as text; null when it only holds other members or items.</summary>
+    public virtual TextForm? Text => null;
+
+    /// <summary>How one of its items, or of the values that paths within it name, may come as text; null when there are none.</summary>
+    public virtual TextForm? ItemText => null;
+
+    /// <summary>The objects that paths within it name; null when its members have fixed names, or there are none.</summary>
+    public virtual Shape? Entries => null;
+
+    /// <summary>Most items that it lists; null when it is no list.</summary>
+    public virtual int? MostItems => null;
+
     /// <summary>Reads the value in hand into its owner, or notes what is wrong with it.</summary>
     public abstract void Read(ref Walk walk, object owner);
 }

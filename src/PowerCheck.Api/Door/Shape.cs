@@ -31,6 +31,9 @@ internal sealed class Shape
     /// <summary>Names of the members.</summary>
     public IEnumerable<string> Names => members.Select(member => member.Name);
 
+    /// <summary>The member with a name; null when there is none.</summary>
+    public Member? Of(string name) => positions.TryGetValue(name, out var at) ? members[at] : null;
+
     /// <summary>Reads the object in hand; what is wrong with it is noted and left out.</summary>
     public object Read(ref Walk walk)
     {

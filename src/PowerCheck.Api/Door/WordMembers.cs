@@ -11,6 +11,8 @@ internal sealed class WordMember(PropertyInfo property, WordAttribute words) : M
 
     public override string Wanted => reader.Wanted;
 
+    public override TextForm Text => TextForm.Plain;
+
     public override void Read(ref Walk walk, object owner)
     {
         if (reader.Read(ref walk) is { } word)
@@ -26,6 +28,8 @@ internal sealed class FlagMember(PropertyInfo property) : Member(property)
     private readonly Action<object, bool?> set = Setter.Of<bool?>(property);
 
     public override string Wanted => "true or false";
+
+    public override TextForm Text => TextForm.Flag;
 
     public override void Read(ref Walk walk, object owner)
     {
@@ -46,6 +50,8 @@ internal sealed class TextMember(PropertyInfo property, TextAttribute text) : Me
     private readonly Action<object, string?> set = Setter.Of<string?>(property);
 
     public override string Wanted => $"text of at most {text.Maximum} characters";
+
+    public override TextForm Text => TextForm.Plain;
 
     public override void Read(ref Walk walk, object owner)
     {

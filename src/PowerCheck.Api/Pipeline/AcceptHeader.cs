@@ -1,3 +1,4 @@
+using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 
 namespace PowerCheck.Api.Pipeline;
@@ -7,40 +8,73 @@ internal static class AcceptHeader
 {
     private const string Problem = "application/problem+json";
 
-    /// <summary>What covers JSON, the closest first. Who reads problems reads JSON.</summary>
-    private static readonly string[] JsonRanges =
-    [
-        "application/json",
-        Problem,
-        "application/*",
-        "*/*",
-    ];
-
     /// <summary>
-    /// Whether JSON will do: the closest range that covers it does not rule it out. Ruling out problems alone says
-    /// nothing about answers.
+    /// The form that suits a caller best; null when all are ruled out. Ruling out problems alone says nothing about answers.
     /// </summary>
-    public static bool AllowsJson(HttpRequest request)
+    /// <param name="header">The header.</param>
+    /// <param name="forms">The media types offered, first the one for callers who do not mind.</param>
+    public static string? Best(StringValues header, IReadOnlyList<string> forms)
     {
-        var header = request.Headers.Accept;
         if (
             header.Count == 0
             || !MediaTypeHeaderValue.TryParseList(header, out var ranges)
             || ranges.Count == 0
         )
         {
-            return true;
+            return forms[0];
         }
 
-        var closest = JsonRanges
-            .Select(range => ranges.FirstOrDefault(given => Same(given, range)))
-            .FirstOrDefault(given => given is not null && !RulesOutProblems(given));
-        return closest is not null && closest.Quality is not 0;
+        // Sorting keeps the order of equals: of the caller's ranges first, then of the forms.
+        return forms
+            .Select(form => (Form: form, Wish: Wish.Of(form, ranges)))
+            .Where(pair => pair.Wish is { Quality: > 0 })
+            .OrderByDescending(pair => pair.Wish!.Value.Quality)
+            .ThenBy(pair => pair.Wish!.Value.Distance)
+            .ThenBy(pair => pair.Wish!.Value.Place)
+            .Select(pair => pair.Form)
+            .FirstOrDefault();
     }
 
-    private static bool RulesOutProblems(MediaTypeHeaderValue given) =>
-        Same(given, Problem) && given.Quality is 0;
+    /// <summary>How much a caller wants a form.</summary>
+    /// <param name="Quality">The header's q, 0 to 1.</param>
+    /// <param name="Distance">How loosely the range covers the form; 0 when it names it.</param>
+    /// <param name="Place">Where in the header the range stands.</param>
+    private readonly record struct Wish(double Quality, int Distance, int Place)
+    {
+        public static Wish? Of(string form, IList<MediaTypeHeaderValue> ranges)
+        {
+            string[] closest = [.. Ranges(form)];
+            for (var distance = 0; distance < closest.Length; distance++)
+            {
+                for (var place = 0; place < ranges.Count; place++)
+                {
+                    if (Same(ranges[place], closest[distance]) && !RulesOutProblems(ranges[place]))
+                    {
+                        return new(ranges[place].Quality ?? 1, distance, place);
+                    }
+                }
+            }
 
-    private static bool Same(MediaTypeHeaderValue given, string range) =>
-        given.MediaType.Equals(range, StringComparison.OrdinalIgnoreCase);
+            return null;
+        }
+
+        /// <summary>What covers a form, the closest first. Who reads problems reads JSON.</summary>
+        private static IEnumerable<string> Ranges(string form)
+        {
+            yield return form;
+            if (form is "application/json")
+            {
+                yield return Problem;
+            }
+
+            yield return $"{form[..form.IndexOf('/', StringComparison.Ordinal)]}/*";
+            yield return "*/*";
+        }
+
+        private static bool RulesOutProblems(MediaTypeHeaderValue given) =>
+            Same(given, Problem) && given.Quality is 0;
+
+        private static bool Same(MediaTypeHeaderValue given, string range) =>
+            given.MediaType.Equals(range, StringComparison.OrdinalIgnoreCase);
+    }
 }

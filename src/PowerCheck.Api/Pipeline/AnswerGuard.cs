@@ -14,14 +14,17 @@ internal sealed class AnswerGuard(RequestDelegate next, QueryDoor queries)
             return next(context);
         }
 
-        if (!AcceptHeader.AllowsJson(context.Request))
+        if (!answering.OwnForm && RulesOut(context.Request, answering))
         {
-            return ProblemOf.Accept().ExecuteAsync(context);
+            return ProblemOf.Accept(answering.Forms).ExecuteAsync(context);
         }
 
         context.Response.Headers.CacheControl = answering.Cache;
         return answering.OwnQuery ? next(context) : WithoutQuery(context);
     }
+
+    private static bool RulesOut(HttpRequest request, Answering answering) =>
+        AcceptHeader.Best(request.Headers.Accept, answering.Forms) is null;
 
     private Task WithoutQuery(HttpContext context)
     {

@@ -2,10 +2,19 @@ using PowerCheck.Api.Problems;
 
 namespace PowerCheck.Api.Pipeline;
 
-/// <summary>What an endpoint tells the pipeline about its answers, which are JSON.</summary>
+/// <summary>What an endpoint tells the pipeline about its answers.</summary>
 /// <param name="Cache">The Cache-Control header of its answers.</param>
 /// <param name="OwnQuery">Whether it reads query parameters itself; the others have none.</param>
-internal sealed record Answering(string Cache, bool OwnQuery);
+internal sealed record Answering(string Cache, bool OwnQuery)
+{
+    private static readonly string[] Json = ["application/json"];
+
+    /// <summary>The media types in which it answers.</summary>
+    public IReadOnlyList<string> Forms { get; init; } = Json;
+
+    /// <summary>Whether it also reads from the query which form is wanted, which then counts instead of the header.</summary>
+    public bool OwnForm { get; init; }
+}
 
 /// <summary>Ways to tell it.</summary>
 internal static class AnsweringExtensions
@@ -15,9 +24,15 @@ internal static class AnsweringExtensions
         this RouteHandlerBuilder endpoint,
         string cache,
         bool ownQuery = false
+    ) => endpoint.Answers(new Answering(cache, ownQuery));
+
+    /// <summary>Marks how an endpoint answers.</summary>
+    public static RouteHandlerBuilder Answers(
+        this RouteHandlerBuilder endpoint,
+        Answering answering
     ) =>
         endpoint
-            .WithMetadata(new Answering(cache, ownQuery))
+            .WithMetadata(answering)
             .ProducesProblems(
                 StatusCodes.Status405MethodNotAllowed,
                 StatusCodes.Status406NotAcceptable,

@@ -1,11 +1,13 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Safety;
 using PowerCheck.Model.Units;
 
 namespace PowerCheck.Api.Problems;
 
-/// <summary>Why a request was not answered (RFC 9457).</summary>
-public sealed class Problem
+/// <summary>Why something was not answered.</summary>
+public record ProblemReport
 {
     /// <summary>Address of the kind of problem.</summary>
     [Text(100, "/problems/invalid")]
@@ -22,14 +24,6 @@ public sealed class Problem
     /// <summary>What is wrong this time and what cures it.</summary>
     [Text(1000, "One thing is wrong; see errors.")]
     public required string Detail { get; init; }
-
-    /// <summary>The address that was asked for.</summary>
-    [Text(2000, "/v1/checks")]
-    public required string Instance { get; init; }
-
-    /// <summary>The request's trace id, as in the X-Trace-Id header; quote it when you report a fault.</summary>
-    [Text(64, "4bf92f3577b34da6a3ce929d0e0e4736")]
-    public required string TraceId { get; init; }
 
     /// <summary>Line at which a body stops being JSON, from 1.</summary>
     [Figure(nameof(Unit.One), 1, 1000000, 3)]
@@ -51,8 +45,32 @@ public sealed class Problem
     /// <summary>True when more is wrong than is listed.</summary>
     [Flag(true)]
     public bool? ErrorsTruncated { get; init; }
+}
+
+/// <summary>Why a request was not answered (RFC 9457).</summary>
+public sealed record Problem : ProblemReport
+{
+    /// <summary>Says what was asked for and puts the cautions beside it.</summary>
+    /// <param name="report">What is wrong.</param>
+    /// <param name="instance">The address that was asked for.</param>
+    /// <param name="traceId">The request's trace id.</param>
+    /// <param name="cautions">The cautions.</param>
+    [SetsRequiredMembers]
+    public Problem(ProblemReport report, string instance, string traceId, BatterySafety cautions)
+        : base(report) => (Instance, TraceId, BatterySafety) = (instance, traceId, cautions);
+
+    /// <summary>The address that was asked for.</summary>
+    [JsonPropertyOrder(1)]
+    [Text(2000, "/v1/checks")]
+    public required string Instance { get; init; }
+
+    /// <summary>The request's trace id, as in the X-Trace-Id header; quote it when you report a fault.</summary>
+    [JsonPropertyOrder(1)]
+    [Text(64, "4bf92f3577b34da6a3ce929d0e0e4736")]
+    public required string TraceId { get; init; }
 
     /// <summary>Cautions about batteries.</summary>
+    [JsonPropertyOrder(1)]
     public required BatterySafety BatterySafety { get; init; }
 }
 

@@ -66,6 +66,20 @@ internal static class ProblemKinds
         "The service cannot answer checks at the moment. Try again after the seconds in Retry-After."
     );
 
+    public static readonly ProblemKind Busy = Kind(
+        "busy",
+        503,
+        "The service is busy",
+        "The service works on as many requests of this kind as it takes on. Try again after the seconds in Retry-After. The numbers are at /v1/limits."
+    );
+
+    public static readonly ProblemKind TookTooLong = Kind(
+        "took-too-long",
+        503,
+        "The answer would take too long",
+        "Computing the answer took longer than the service goes on for one request. The time is at /v1/limits. Ask with spread=none, which takes milliseconds."
+    );
+
     /// <summary>All kinds, by status.</summary>
     public static readonly IReadOnlyList<ProblemKind> All =
     [
@@ -78,6 +92,8 @@ internal static class ProblemKinds
         Invalid,
         Internal,
         NotReady,
+        Busy,
+        TookTooLong,
     ];
 
     /// <summary>The kind that goes with a status.</summary>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Safety;
@@ -18,6 +19,9 @@ internal sealed class ProblemResult(ProblemKind kind, string detail) : IResult
     /// <summary>The media types that would do.</summary>
     public IReadOnlyList<string>? Forms { get; init; }
 
+    /// <summary>After how many seconds to try again; null where that would not help.</summary>
+    public int? RetryAfterSeconds { get; init; }
+
     /// <summary>Whether an answer is a problem.</summary>
     public static bool IsProblem(HttpResponse response) =>
         response.ContentType?.StartsWith(MediaType, StringComparison.Ordinal) == true;
@@ -28,29 +32,37 @@ internal sealed class ProblemResult(ProblemKind kind, string detail) : IResult
         var response = httpContext.Response;
         response.StatusCode = kind.Status;
         response.Headers.CacheControl = Caching.None;
+        if (RetryAfterSeconds is { } seconds)
+        {
+            response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
+        }
+
         return response.WriteAsJsonAsync(
-            Problem(httpContext),
+            new Problem(
+                Report(),
+                httpContext.Request.Path.ToUriComponent(),
+                httpContext.TraceIdentifier,
+                SafetyBlock.Plain
+            ),
             JsonForm.Options,
             MediaType,
             httpContext.RequestAborted
         );
     }
 
-    private Problem Problem(HttpContext context) =>
+    /// <summary>What is wrong, without what belongs to the request as a whole.</summary>
+    public ProblemReport Report() =>
         new()
         {
             Type = kind.Type,
             Title = kind.Title,
             Status = kind.Status,
             Detail = detail,
-            Instance = context.Request.Path.ToUriComponent(),
-            TraceId = context.TraceIdentifier,
             Line = Malformed?.Line,
             Column = Malformed?.Column,
             Forms = Forms,
             Errors = Faults?.All.Select(Error).ToArray(),
             ErrorsTruncated = Faults is { Truncated: true } ? true : null,
-            BatterySafety = SafetyBlock.Plain,
         };
 
     private static ProblemError Error(Fault fault) =>

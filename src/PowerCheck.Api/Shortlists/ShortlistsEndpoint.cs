@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Door;
+using PowerCheck.Api.Limits;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 using PowerCheck.Model.Shortlists;
@@ -21,10 +22,12 @@ internal static class ShortlistsEndpoint
             )
             .Accepts<ShortlistRequest>("application/json")
             .Answers(Caching.None, ownQuery: true)
+            .Limited(LimitsSetup.Shortlists)
             .ProducesProblems(
                 StatusCodes.Status400BadRequest,
                 StatusCodes.Status413PayloadTooLarge,
-                StatusCodes.Status415UnsupportedMediaType
+                StatusCodes.Status415UnsupportedMediaType,
+                StatusCodes.Status503ServiceUnavailable
             );
 
     private static Task<Results<Ok<ShortlistAnswer>, ProblemResult>> Post(

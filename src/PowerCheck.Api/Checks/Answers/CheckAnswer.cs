@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json.Serialization;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Safety;
 using PowerCheck.Model.Findings;
@@ -5,7 +7,7 @@ using PowerCheck.Model.Findings;
 namespace PowerCheck.Api.Checks.Answers;
 
 /// <summary>What the check found. A figure that could not be computed is absent, and a finding says why.</summary>
-public sealed class CheckAnswer
+public record CheckReport
 {
     /// <summary>The id of the request.</summary>
     [Text(120, "rig-7")]
@@ -58,8 +60,20 @@ public sealed class CheckAnswer
     /// <summary>What was filled in for what the request left out.</summary>
     [Items(300)]
     public required IReadOnlyList<AssumptionAnswer> Assumptions { get; init; }
+}
+
+/// <summary>What the check found, with the cautions. A figure that could not be computed is absent, and a finding says why.</summary>
+public sealed record CheckAnswer : CheckReport
+{
+    /// <summary>Puts the cautions beside what was found.</summary>
+    /// <param name="report">What was found.</param>
+    /// <param name="cautions">The cautions.</param>
+    [SetsRequiredMembers]
+    public CheckAnswer(CheckReport report, BatterySafety cautions)
+        : base(report) => BatterySafety = cautions;
 
     /// <summary>Cautions about batteries, those that matter for this rig first.</summary>
+    [JsonPropertyOrder(1)]
     public required BatterySafety BatterySafety { get; init; }
 }
 

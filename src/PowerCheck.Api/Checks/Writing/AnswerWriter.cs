@@ -14,6 +14,13 @@ internal static class AnswerWriter
     /// <param name="result">What the check found.</param>
     /// <param name="allFindings">Whether those that hold without a caution are listed too.</param>
     public static CheckAnswer Write(string? id, CheckResult result, bool allFindings) =>
+        new(Report(id, result, allFindings), SafetyBlock.For(result.Findings));
+
+    /// <summary>The answer without its cautions, for where they stand once beside many.</summary>
+    /// <param name="id">The id of the request.</param>
+    /// <param name="result">What the check found.</param>
+    /// <param name="allFindings">Whether those that hold without a caution are listed too.</param>
+    public static CheckReport Report(string? id, CheckResult result, bool allFindings) =>
         new()
         {
             Id = id,
@@ -36,7 +43,6 @@ internal static class AnswerWriter
             },
             Tolerances = [.. result.Inputs.Where(IsGiven).Select(ToleranceWriter.Write)],
             Assumptions = [.. result.Assumptions.Select(AssumptionWriter.Write)],
-            BatterySafety = SafetyBlock.For(result.Findings),
         };
 
     private static bool IsGiven(Input input) => input.Basis != SpreadBasis.Assumed;

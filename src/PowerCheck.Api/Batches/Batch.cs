@@ -1,0 +1,184 @@
+using System.Buffers;
+using System.Diagnostics;
+using System.IO.Pipelines;
+using System.Threading.Tasks.Dataflow;
+using Microsoft.Extensions.ObjectPool;
+using PowerCheck.Api.Batches.Entries;
+using PowerCheck.Api.Batches.Intake;
+using PowerCheck.Api.Batches.Outcomes;
+using PowerCheck.Api.Limits;
+
+namespace PowerCheck.Api.Batches;
+
+/// <summary>
+/// Answers many lines in their order while they arrive, several at once: entries come from the intake, outcomes go into the
+/// answer, and no more are in work than the limit, so that a slow reader slows the work.
+/// </summary>
+internal sealed class Batch(
+    BatchCall call,
+    LineAnswerer answerer,
+    BatchLimits limits,
+    RequestIntake intake,
+    Ending ending
+)
+{
+    private const int FlushBytes = 64 * 1024;
+
+    private static readonly TimeSpan Blocked = TimeSpan.FromSeconds(1);
+    private static readonly ObjectPool<ArrayBufferWriter<byte>> Texts = ObjectPool.Create(
+        new TextPolicy()
+    );
+
+    private readonly Tally tally = new();
+
+    /// <summary>Answers all lines and writes the tally.</summary>
+    /// <param name="answer">Where to write.</param>
+    /// <param name="gone">When nobody waits any more.</param>
+    /// <param name="hangUp">Hangs up on a caller who does not read.</param>
+    public async Task Run(PipeWriter answer, Action hangUp, CancellationToken gone)
+    {
+        var work = new TransformBlock<Entry, Written>(
+            entry => Work(entry, gone),
+            new()
+            {
+                MaxDegreeOfParallelism = Environment.ProcessorCount,
+                BoundedCapacity = limits.InFlight,
+                EnsureOrdered = true,
+                SingleProducerConstrained = true,
+                CancellationToken = gone,
+            }
+        );
+        call.Outcomes.Begin(answer);
+        await Flush(answer, hangUp, gone);
+        var taking = Take(work, gone);
+        await Deliver(work, answer, hangUp, gone);
+        await taking;
+        call.Outcomes.End(answer, tally.Write(ending.Reason, call.Entries.FirstLine));
+        await Flush(answer, hangUp, gone);
+    }
+
+    private async Task Take(TransformBlock<Entry, Written> work, CancellationToken gone)
+    {
+        var most = Math.Min(limits.Lines, call.Outcomes.MostLines ?? long.MaxValue);
+        var count = 0L;
+        try
+        {
+            var entries = call.Entries.Entries(intake.Arrived, IsCut, ending.Stop);
+            await foreach (var entry in entries)
+            {
+                if (++count > most)
+                {
+                    entry.Dispose();
+                    ending.Reach(Reason.Lines(most));
+                    break;
+                }
+
+                await work.SendAsync(entry, gone);
+            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The batch ends: what is in work is still answered.
+        }
+        finally
+        {
+            work.Complete();
+        }
+    }
+
+    private bool IsCut() => ending.Reason is not null;
+
+    private Written Work(Entry entry, CancellationToken gone)
+    {
+        using (entry)
+        {
+            var outcome = answerer.Answer(entry, gone);
+            var text = Texts.Get();
+            call.Outcomes.Write(text, outcome);
+            return new(outcome.Line, outcome.Report?.Verdict, text);
+        }
+    }
+
+    private async Task Deliver(
+        TransformBlock<Entry, Written> work,
+        PipeWriter answer,
+        Action hangUp,
+        CancellationToken gone
+    )
+    {
+        var isFirst = true;
+        while (await work.OutputAvailableAsync(gone))
+        {
+            while (work.TryReceive(out var written))
+            {
+                Put(answer, written, isFirst);
+                isFirst = false;
+                if (answer.UnflushedBytes >= FlushBytes)
+                {
+                    await Flush(answer, hangUp, gone);
+                }
+            }
+
+            await Flush(answer, hangUp, gone);
+        }
+
+        await work.Completion;
+    }
+
+    private void Put(PipeWriter answer, Written written, bool isFirst)
+    {
+        if (!isFirst)
+        {
+            call.Outcomes.Between(answer);
+        }
+
+        answer.Write(written.Text.WrittenSpan);
+        tally.Count(written.Line, written.Verdict);
+        Texts.Return(written.Text);
+    }
+
+    /// <summary>Sends what is written; notices a caller who does not read.</summary>
+    private async ValueTask Flush(PipeWriter answer, Action hangUp, CancellationToken gone)
+    {
+        var flush = answer.FlushAsync(gone);
+        if (flush.IsCompletedSuccessfully)
+        {
+            return;
+        }
+
+        var sending = flush.AsTask();
+        var since = Stopwatch.GetTimestamp();
+        while (await Task.WhenAny(sending, Task.Delay(Blocked, gone)) != sending)
+        {
+            if (!intake.IsComplete)
+            {
+                intake.Unread();
+                since = Stopwatch.GetTimestamp();
+            }
+            else if (Stopwatch.GetElapsedTime(since).TotalSeconds > limits.UnreadSeconds)
+            {
+                hangUp();
+            }
+        }
+
+        await sending;
+        intake.IsRead();
+    }
+
+    /// <summary>An outcome as it will be sent.</summary>
+    private sealed record Written(long Line, string? Verdict, ArrayBufferWriter<byte> Text);
+
+    /// <summary>Keeps buffers for the next outcome, but not very large ones.</summary>
+    private sealed class TextPolicy : PooledObjectPolicy<ArrayBufferWriter<byte>>
+    {
+        private const int MostKept = 1024 * 1024;
+
+        public override ArrayBufferWriter<byte> Create() => new(FlushBytes);
+
+        public override bool Return(ArrayBufferWriter<byte> obj)
+        {
+            obj.ResetWrittenCount();
+            return obj.Capacity <= MostKept;
+        }
+    }
+}

@@ -1,0 +1,123 @@
+using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Server.Kestrel.Core.Features;
+using PowerCheck.Api.Batches.Intake;
+using PowerCheck.Api.Batches.Outcomes;
+using PowerCheck.Api.Checks.Requests;
+using PowerCheck.Api.Limits;
+using PowerCheck.Api.Pipeline;
+
+namespace PowerCheck.Api.Batches;
+
+/// <summary>Many checks at once.</summary>
+internal static class BatchEndpoint
+{
+    /// <summary>How long a caller who still sends is listened to when the answer is complete.</summary>
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(10);
+
+    public static void MapBatches(this IEndpointRouteBuilder routes) =>
+        routes
+            .MapPost("/v1/checks/batch", Post)
+            .WithName("checkRigs")
+            .WithTags("Checks")
+            .WithSummary("Check many rigs")
+            .WithDescription(
+                "Checks a rig a line while the lines arrive, and answers an outcome a line in the same order; the last is the tally. A bad line is a problem in its place and stops nothing. An answer without a tally, or whose tally is not complete, is to be resumed at the first line that is not answered. Each line is checked by itself and no state is kept, so a file may be cut into parts for several services."
+            )
+            // Any form gets to the door, which knows what is read here and says so.
+            .Accepts<IReadOnlyList<CheckRequest>>("application/json", "*/*")
+            .Produces<OutcomesAnswer>()
+            .Answers(new(Caching.None, OwnQuery: true) { Forms = BatchDoor.Forms, OwnForm = true })
+            .Limited(LimitsSetup.Batches)
+            .ProducesProblems(
+                StatusCodes.Status400BadRequest,
+                StatusCodes.Status413PayloadTooLarge,
+                StatusCodes.Status415UnsupportedMediaType,
+                StatusCodes.Status503ServiceUnavailable
+            );
+
+    private static async Task<IResult> Post(
+        HttpContext context,
+        BatchDoor door,
+        ServiceLimits limits,
+        IHostApplicationLifetime life,
+        ILogger<Batch> log
+    )
+    {
+        using var ending = new Ending(context.RequestAborted);
+        var (call, problem) = door.Read(context.Request, ending);
+        if (call is null)
+        {
+            return problem!;
+        }
+
+        LiftServerLimits(context.Features);
+        using var stopping = life.ApplicationStopping.Register(() => ending.Reach(Reason.Shutdown));
+        using var late = new CancellationTokenSource(TimeSpan.FromSeconds(limits.Batch.Seconds));
+        using var onTime = late.Token.Register(() => ending.Reach(Reason.Time(limits.Batch)));
+        using var finished = CancellationTokenSource.CreateLinkedTokenSource(
+            context.RequestAborted
+        );
+        var intake = new RequestIntake(context.Request.BodyReader, limits.Batch, ending);
+        var taking = intake.Run(finished.Token);
+        try
+        {
+            await Answer(context, call, intake, ending, limits, log);
+            await context.Response.CompleteAsync();
+            finished.CancelAfter(Grace);
+        }
+        catch
+        {
+            await finished.CancelAsync();
+            throw;
+        }
+        finally
+        {
+            await taking;
+        }
+
+        return Results.Empty;
+    }
+
+    private static async Task Answer(
+        HttpContext context,
+        BatchCall call,
+        RequestIntake intake,
+        Ending ending,
+        ServiceLimits limits,
+        ILogger log
+    )
+    {
+        if (await call.Entries.Begin(intake.Arrived, ending) is { } unreadable)
+        {
+            await unreadable.ExecuteAsync(context);
+            return;
+        }
+
+        context.Response.ContentType = call.Outcomes.MediaType;
+        var answerer = new LineAnswerer(call.Entries, call.Options, limits.Check, log);
+        await new Batch(call, answerer, limits.Batch, intake, ending).Run(
+            context.Response.BodyWriter,
+            context.Abort,
+            context.RequestAborted
+        );
+    }
+
+    // The server would cut a long or slow stream off without a word; here the batch's own limits count.
+    private static void LiftServerLimits(IFeatureCollection features)
+    {
+        if (features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
+        {
+            size.MaxRequestBodySize = null;
+        }
+
+        if (features.Get<IHttpMinRequestBodyDataRateFeature>() is { } request)
+        {
+            request.MinDataRate = null;
+        }
+
+        if (features.Get<IHttpMinResponseDataRateFeature>() is { } response)
+        {
+            response.MinDataRate = null;
+        }
+    }
+}

@@ -1,0 +1,131 @@
+using System.Globalization;
+using PowerCheck.Api.Checks.Requests;
+using PowerCheck.Api.Door;
+
+namespace PowerCheck.Api.Batches.Tables;
+
+/// <summary>Finds what a path in a header names.</summary>
+internal static class ColumnPath
+{
+    private static readonly Shape Root = MemberTable.Of(typeof(CheckRequest));
+
+    /// <summary>Every path that a header may have, positions as 0.</summary>
+    private static readonly string[] All = [.. Paths(Root, "")];
+
+    /// <summary>Walks down a path, making branches.</summary>
+    /// <param name="root">The branch of the whole rig.</param>
+    /// <param name="path">The path.</param>
+    /// <returns>The branch of the value and how it is written; null when there is no such value.</returns>
+    public static (Branch Branch, TextForm Form)? Walk(Branch root, string path)
+    {
+        var names = path.Split('.');
+        var (branch, shape) = (root, Root);
+        for (var at = 0; at < names.Length; at++)
+        {
+            if (shape.Of(names[at]) is not { } member)
+            {
+                return null;
+            }
+
+            branch = branch.In(
+                names[at],
+                member.MostItems is not null && at + 1 < names.Length,
+                member.Required && member.Inner is not null
+            );
+            var rest = names[(at + 1)..];
+            if (rest.Length == 0)
+            {
+                return member.Text is { } text ? (branch, text) : null;
+            }
+
+            if (member.Entries is { } entries)
+            {
+                return Entry(branch, rest, member, entries);
+            }
+
+            if (member.MostItems is { } most)
+            {
+                if (!IsPosition(rest[0], most))
+                {
+                    return null;
+                }
+
+                branch = branch.In(rest[0], isList: false, isPart: false);
+                at++;
+                if (rest.Length == 1)
+                {
+                    return member.ItemText is { } item ? (branch, item) : null;
+                }
+            }
+
+            if (member.Inner is not { } inner)
+            {
+                return null;
+            }
+
+            shape = inner;
+        }
+
+        return null;
+    }
+
+    /// <summary>The path that comes closest to one that is not known; null when none does.</summary>
+    public static string? Nearest(string path)
+    {
+        string[] elsewhere = [.. Root.Find(path[(path.LastIndexOf('.') + 1)..])];
+        return elsewhere.Length == 1 ? elsewhere[0] : Door.Nearest.Of(path, All);
+    }
+
+    // A path within a path: all of what is left, but for the last name where that says in which way.
+    private static (Branch Branch, TextForm Form)? Entry(
+        Branch branch,
+        string[] names,
+        Member member,
+        Shape entries
+    )
+    {
+        if (names.Length > 1 && entries.Of(names[^1]) is { Text: { } text } way)
+        {
+            var key = branch.In(string.Join('.', names[..^1]), isList: false, isPart: false);
+            return (key.In(way.Name, isList: false, isPart: false), text);
+        }
+
+        return member.ItemText is { } form
+            ? (branch.In(string.Join('.', names), isList: false, isPart: false), form)
+            : null;
+    }
+
+    private static bool IsPosition(string name, int most) =>
+        int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out var position)
+        && position < most
+        && string.Equals(
+            name,
+            position.ToString(CultureInfo.InvariantCulture),
+            StringComparison.Ordinal
+        );
+
+    private static IEnumerable<string> Paths(Shape shape, string prefix)
+    {
+        foreach (var member in shape.Names.Select(name => shape.Of(name)!))
+        {
+            var path = prefix + member.Name;
+            if (member.Text is not null)
+            {
+                yield return path;
+            }
+
+            if (member is { MostItems: not null, ItemText: not null })
+            {
+                yield return $"{path}.0";
+            }
+
+            foreach (var inner in Inner(member, path))
+            {
+                yield return inner;
+            }
+        }
+    }
+
+    private static IEnumerable<string> Inner(Member member, string path) =>
+        member.Inner is { } shape ? Paths(shape, $"{path}{member.Step}.") : [];
+}

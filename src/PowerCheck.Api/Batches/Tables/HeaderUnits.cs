@@ -1,0 +1,75 @@
+using System.Globalization;
+using PowerCheck.Model.Units;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace PowerCheck.Api.Batches.Tables;
+
+/// <summary>Turns the figures of a column from the unit of its header into the unit of its member.</summary>
+internal static class HeaderUnits
+{
+    /// <summary>What each of our units is to the library; the others can only be given as they are.</summary>
+    private static readonly Dictionary<Unit, Enum> Known = new()
+    {
+        [Unit.One] = RatioUnit.DecimalFraction,
+        [Unit.Ampere] = ElectricCurrentUnit.Ampere,
+        [Unit.Volt] = ElectricPotentialUnit.Volt,
+        [Unit.Watt] = PowerUnit.Watt,
+        [Unit.Milliohm] = ElectricResistanceUnit.Milliohm,
+        [Unit.Microhenry] = ElectricInductanceUnit.Microhenry,
+        [Unit.MilliampereHour] = ElectricChargeUnit.MilliampereHour,
+        [Unit.Rpm] = RotationalSpeedUnit.RevolutionPerMinute,
+        [Unit.Hertz] = FrequencyUnit.Hertz,
+        [Unit.Second] = DurationUnit.Second,
+        [Unit.Minute] = DurationUnit.Minute,
+        [Unit.Hour] = DurationUnit.Hour,
+        [Unit.Nanosecond] = DurationUnit.Nanosecond,
+        [Unit.Celsius] = TemperatureUnit.DegreeCelsius,
+        [Unit.Gram] = MassUnit.Gram,
+        [Unit.Kilogram] = MassUnit.Kilogram,
+        [Unit.Millimetre] = LengthUnit.Millimeter,
+        [Unit.Degree] = AngleUnit.Degree,
+        [Unit.MetrePerSecond] = SpeedUnit.MeterPerSecond,
+        [Unit.NewtonMetre] = TorqueUnit.NewtonMeter,
+    };
+
+    private static readonly UnitParser Parser = new(Abbreviations());
+
+    /// <summary>What turns a figure in the unit of a header into that of the member; null when there is no such unit for it.</summary>
+    /// <param name="own">The unit of the member.</param>
+    /// <param name="symbol">The symbol in the header.</param>
+    public static Func<double, double>? From(Unit own, string symbol)
+    {
+        // The ohm sign and the micro sign have a letter each that looks the same.
+        var plain = symbol.Replace('\u2126', '\u03A9').Replace('\u03BC', '\u00B5');
+        if (string.Equals(plain, own.Symbol, StringComparison.Ordinal))
+        {
+            return figure => figure;
+        }
+
+        return
+            Known.TryGetValue(own, out var ours)
+            && Parser.TryParse(plain, ours.GetType(), CultureInfo.InvariantCulture, out var given)
+            ? figure => Clean(UnitConverter.Convert(figure, given!, ours))
+            : null;
+    }
+
+    // The last digits of a conversion are rounding, and would only be repeated in messages.
+    private static double Clean(double figure) =>
+        double.Parse(
+            figure.ToString("G14", CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture
+        );
+
+    private static UnitAbbreviationsCache Abbreviations()
+    {
+        var known = UnitAbbreviationsCache.CreateDefault();
+        known.MapUnitToAbbreviation(ElectricResistanceUnit.Ohm, "Ohm");
+        known.MapUnitToAbbreviation(ElectricResistanceUnit.Milliohm, "mOhm");
+        known.MapUnitToAbbreviation(ElectricInductanceUnit.Microhenry, "uH");
+        known.MapUnitToAbbreviation(TemperatureUnit.DegreeCelsius, "degC");
+        known.MapUnitToAbbreviation(TemperatureUnit.DegreeFahrenheit, "degF");
+        known.MapUnitToAbbreviation(LengthUnit.Inch, "inch");
+        return known;
+    }
+}

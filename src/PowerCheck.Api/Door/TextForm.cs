@@ -1,0 +1,66 @@
+using System.Globalization;
+using System.Text.Json;
+using PowerCheck.Model.Units;
+
+namespace PowerCheck.Api.Door;
+
+/// <summary>
+/// How a value that comes as text, as in a table, is written as the JSON that the door reads. What it should not be stays text,
+/// which the door then refuses.
+/// </summary>
+/// <param name="Write">Writes it.</param>
+/// <param name="Unit">The unit of its figure; null when it is none.</param>
+internal sealed record TextForm(Action<Utf8JsonWriter, string> Write, Unit? Unit = null)
+{
+    /// <summary>A word or free text.</summary>
+    public static readonly TextForm Plain = new((json, text) => json.WriteStringValue(text));
+
+    /// <summary>True or false; spreadsheets write both in capitals.</summary>
+    public static readonly TextForm Flag = new(WriteFlag);
+
+    /// <summary>Words with commas between them.</summary>
+    public static readonly TextForm Words = new(WriteWords);
+
+    /// <summary>A figure.</summary>
+    public static TextForm Figure(FigureAttribute figure) => new(WriteFigure, figure.Unit);
+
+    /// <summary>The figure that a text says, with a decimal point.</summary>
+    public static bool TryParse(string text, out double figure) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out figure)
+        && double.IsFinite(figure);
+
+    private static void WriteFigure(Utf8JsonWriter json, string text)
+    {
+        if (TryParse(text, out var figure))
+        {
+            json.WriteNumberValue(figure);
+        }
+        else
+        {
+            json.WriteStringValue(text);
+        }
+    }
+
+    private static void WriteFlag(Utf8JsonWriter json, string text)
+    {
+        if (bool.TryParse(text, out var flag))
+        {
+            json.WriteBooleanValue(flag);
+        }
+        else
+        {
+            json.WriteStringValue(text);
+        }
+    }
+
+    private static void WriteWords(Utf8JsonWriter json, string text)
+    {
+        json.WriteStartArray();
+        foreach (var word in text.Split(',', StringSplitOptions.TrimEntries))
+        {
+            json.WriteStringValue(word);
+        }
+
+        json.WriteEndArray();
+    }
+}
