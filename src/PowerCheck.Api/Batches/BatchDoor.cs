@@ -15,7 +15,9 @@ namespace PowerCheck.Api.Batches;
 internal sealed class BatchDoor(QueryDoor queries, ServiceLimits limits)
 {
     private const string Form = "form";
-    private static readonly string[] FormWords = ["ndjson", "csv", "json"];
+
+    /// <summary>Words for the forms, in their order.</summary>
+    public static readonly string[] FormWords = ["ndjson", "csv", "json"];
 
     private static readonly string[] Options = [.. CheckOptions.Names, FieldsOption.Name, Form];
 
@@ -41,7 +43,7 @@ internal sealed class BatchDoor(QueryDoor queries, ServiceLimits limits)
         var options = CheckOptions.Of(request.Query, faults);
         var word = QueryDoor.Word(request.Query, Form, FormWords, faults);
         var wanted = word is null
-            ? AcceptHeader.Best(request.Headers.Accept, [sent, .. Forms.Except([sent])])
+            ? AcceptHeader.Best(request.Headers.Accept, [sent, .. Forms])
             : Forms[Array.IndexOf(FormWords, word)];
         if (wanted is null)
         {

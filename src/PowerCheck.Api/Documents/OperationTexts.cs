@@ -1,6 +1,8 @@
 using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
+using PowerCheck.Api.Batches;
+using PowerCheck.Api.Batches.Fields;
 using PowerCheck.Api.Checks;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
@@ -24,6 +26,9 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
         {
             case "checkRig":
                 Check(operation);
+                break;
+            case "checkRigs":
+                Batch(operation, context.Document);
                 break;
             case "rankParts":
                 Shortlist(operation);
@@ -82,6 +87,38 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
 
     private static void Check(OpenApiOperation operation)
     {
+        Checked(operation);
+        Body(operation, "The rig.", ExampleRig.Json);
+    }
+
+    private static void Batch(OpenApiOperation operation, OpenApiDocument? document)
+    {
+        Checked(operation);
+        operation.Parameters!.Add(Fields());
+        operation.Parameters.Add(
+            Option(
+                "form",
+                "In which form to answer, whatever the Accept header says; when neither says, in the form of the request.",
+                BatchDoor.FormWords
+            )
+        );
+        BatchTexts.Request(operation, document);
+        BatchTexts.Answer(operation, document);
+    }
+
+    private static OpenApiParameter Fields() =>
+        new()
+        {
+            Name = FieldsOption.Name,
+            In = ParameterLocation.Query,
+            Description =
+                "Paths of the members wanted of each answer, with commas between them; when left out, all of it, or in a table verdict, summary and the deciding limit. A table takes paths of single values.",
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 4000 },
+            Example = JsonValue.Create("verdict,endurance.minutes,findings.0.code"),
+        };
+
+    private static void Checked(OpenApiOperation operation)
+    {
         operation.Parameters ??= [];
         operation.Parameters.Add(
             Option("findings", "all: list the findings that hold without a caution too.", ["all"])
@@ -94,7 +131,6 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
                 ["none"]
             )
         );
-        Body(operation, "The rig.", ExampleRig.Json);
     }
 
     private static void Shortlist(OpenApiOperation operation)

@@ -31,7 +31,7 @@ internal sealed class FieldPath
     public static FieldPath? Of(string text)
     {
         var type = typeof(CheckReport);
-        var steps = new List<Func<object, object?>>();
+        var way = new List<Func<object, object?>>();
         foreach (var name in text.Split('.'))
         {
             if (Step(type, name) is not { } step)
@@ -39,11 +39,11 @@ internal sealed class FieldPath
                 return null;
             }
 
-            steps.Add(step.Get);
+            way.Add(step.Get);
             type = step.Type;
         }
 
-        return new(text, type, [.. steps]);
+        return new(text, type, [.. way]);
     }
 
     /// <summary>What an answer says there; null when it says nothing.</summary>

@@ -86,7 +86,7 @@ internal sealed class AsideFile(long bound) : IDisposable
     private static SafeFileHandle Nameless()
     {
         var path = Path.Combine(Path.GetTempPath(), $"powercheck-{Guid.NewGuid():N}.aside");
-        var file = File.OpenHandle(
+        var nameless = File.OpenHandle(
             path,
             FileMode.CreateNew,
             FileAccess.ReadWrite,
@@ -94,7 +94,7 @@ internal sealed class AsideFile(long bound) : IDisposable
             FileOptions.Asynchronous
         );
         File.Delete(path);
-        return file;
+        return nameless;
     }
 
     private static void Signal(SemaphoreSlim waiting)
