@@ -63,7 +63,7 @@ internal static class BatchEndpoint
         {
             await Answer(context, call, intake, ending, limits, log);
             await context.Response.CompleteAsync();
-            finished.CancelAfter(Grace);
+            finished.CancelAfter(ending.Reason == Reason.Shutdown ? TimeSpan.Zero : Grace);
         }
         catch
         {

@@ -46,7 +46,8 @@ internal sealed class ProblemResult(ProblemKind kind, string detail) : IResult
             ),
             JsonForm.Options,
             MediaType,
-            httpContext.RequestAborted
+            // Of a request whose time is up the token is cancelled, and it is still to be told.
+            CancellationToken.None
         );
     }
 

@@ -17,7 +17,7 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
 {
     private const int PieceBytes = 64 * 1024;
 
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(10);
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
     private readonly Pipe pipe = new(
         new(
@@ -43,7 +43,8 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
     /// <summary>Says that the caller does not read the answer, from which on the rest of the request is put aside.</summary>
     public void Unread()
     {
-        Volatile.Write(ref unreadSince, Stopwatch.GetTimestamp());
+        // Since the first time that it was noticed.
+        Interlocked.CompareExchange(ref unreadSince, Stopwatch.GetTimestamp(), 0);
         unread.TrySetResult();
     }
 

@@ -72,7 +72,8 @@ internal static class ColumnPath
     /// <summary>The path that comes closest to one that is not known; null when none does.</summary>
     public static string? Nearest(string path)
     {
-        string[] elsewhere = [.. Root.Find(path[(path.LastIndexOf('.') + 1)..])];
+        var name = path[(path.LastIndexOf('.') + 1)..];
+        string[] elsewhere = [.. Root.Find(name).Intersect(All, StringComparer.Ordinal)];
         return elsewhere.Length == 1 ? elsewhere[0] : Door.Nearest.Of(path, All);
     }
 
