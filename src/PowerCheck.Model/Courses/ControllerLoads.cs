@@ -40,13 +40,15 @@ public sealed record ControllerLoads(
     /// <param name="warmed">How far the motor has warmed at the start of the lap.</param>
     public (double Seconds, double Load)[] At(Warmed warmed)
     {
-        var byMagnet = Weights(warmed.Magnet, magnets);
-        var byWinding = throttled ? Weights(warmed.Winding, windings) : byMagnet;
+        Span<double> byMagnet = stackalloc double[loads.Length];
+        Span<double> byWinding = stackalloc double[throttled ? loads.Length : 0];
+        Weigh(byMagnet, warmed.Magnet, magnets);
+        Weigh(byWinding, warmed.Winding, windings);
         var at = new (double, double)[segments.Length];
         for (var n = 0; n < at.Length; n++)
         {
             var (seconds, throttle) = segments[n];
-            var weights = throttle ? byWinding : byMagnet;
+            ReadOnlySpan<double> weights = throttle ? byWinding : byMagnet;
             var load = 0.0;
             for (var lap = 0; lap < weights.Length; lap++)
             {
@@ -170,19 +172,18 @@ public sealed record ControllerLoads(
     }
 
     // Lagrange's weights of the laps.
-    private static double[] Weights(double x, double[] laps)
+    private static void Weigh(Span<double> weights, double x, double[] laps)
     {
-        var weights = new double[laps.Length];
         for (var n = 0; n < weights.Length; n++)
         {
-            weights[n] = 1;
-            for (var other = 0; other < weights.Length; other++)
+            var (at, weight) = (laps[n], 1.0);
+            for (var other = 0; other < laps.Length; other++)
             {
-                weights[n] *= other == n ? 1 : (x - laps[other]) / (laps[n] - laps[other]);
+                weight *= other == n ? 1 : (x - laps[other]) / (at - laps[other]);
             }
-        }
 
-        return weights;
+            weights[n] = weight;
+        }
     }
 }
 
@@ -221,7 +222,11 @@ public readonly record struct Warmed(double Magnet, double Winding)
         var cold = warmth.Cold;
         return new(
             Share(warmth.MagnetC(x), warmth.MagnetC(cold), warmth.MagnetC(warmest)),
-            Share(x.WindingC + x.CaseC, cold.WindingC + cold.CaseC, warmest.WindingC + warmest.CaseC)
+            Share(
+                x.WindingC + x.CaseC,
+                cold.WindingC + cold.CaseC,
+                warmest.WindingC + warmest.CaseC
+            )
         );
 
         static double Share(double at, double cold, double warmest)
