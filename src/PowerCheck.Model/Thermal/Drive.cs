@@ -107,18 +107,23 @@ public sealed record Drive(
         var magnet = warmth.MagnetC(x);
         var current = CurrentA(motor, x.WindingC, magnet);
         var constant = motor.SpinHeatW(SpeedRadPerS) + (motor.BrushDropV * Math.Abs(current));
-        if (Follows != DriveKind.Throttle)
+        if (Follows == DriveKind.Throttle)
         {
-            var square = Uneven * MeanSquareA2(current, x.WindingC, magnet);
-            return new(motor.Heat, motor.ResistanceOhm, square, constant, warmth.AmbientC);
+            return new(motor.Heat, Tangent(motor, x.WindingC, magnet), constant, warmth.AmbientC);
         }
+
+        var square = Uneven * MeanSquareA2(current, x.WindingC, magnet);
+        return new(motor.Heat, motor.ResistanceOhm, square, constant, warmth.AmbientC);
+    }
+
+    private CopperHeat Tangent(Motor motor, double touchC, double magnetC)
+    {
+        return CopperHeat.Along(Copper, touchC);
 
         double Copper(double windingC) =>
             Uneven
-            * MeanSquareA2(CurrentA(motor, windingC, magnet), windingC, magnet)
+            * MeanSquareA2(CurrentA(motor, windingC, magnetC), windingC, magnetC)
             * motor.ResistanceAt(windingC);
-        var heat = CopperHeat.Along(Copper, x.WindingC);
-        return new(motor.Heat, heat, constant, warmth.AmbientC);
     }
 }
 
