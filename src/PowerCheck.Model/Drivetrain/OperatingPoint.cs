@@ -72,6 +72,7 @@ public readonly record struct OperatingPoint(
     {
         var resistance = rig.Motor.ResistanceAt(windingC);
         var bridge = Bridge.Of(rig.Controller);
+        var loop = SwitchedLoop.Of(rig, resistance);
         BridgeLoss loss = default;
         (Bus Bus, double MotorA) at;
         BridgeLoss last;
@@ -89,7 +90,7 @@ public readonly record struct OperatingPoint(
                 bridge,
                 last
             );
-            loss = BridgeLoss.Of(rig, source, at.Bus, at.MotorA, resistance);
+            loss = BridgeLoss.Of(rig, source, at.Bus, at.MotorA, loop);
         } while (!loss.Near(last) && ++tries < 40);
 
         var (bus, current) = at;
