@@ -39,11 +39,10 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
     /// <param name="magnetC">Magnet temperature [°C].</param>
     public SegmentPower At(Rig rig, Source source, double windingC, double magnetC)
     {
-        var current = Drive.CurrentA(rig.Motor, windingC, magnetC);
         if (Segment.Kind is SegmentKind.Hold && rig.Controller.Hold != HoldMode.Active)
         {
             // A drag brake takes nothing from the pack.
-            return Idle(rig, source, current);
+            return Idle(rig, source, Drive.CurrentA(rig.Motor, windingC, magnetC));
         }
 
         var point =
@@ -52,7 +51,7 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
                 : OperatingPoint.Feeding(
                     rig,
                     source,
-                    current,
+                    Drive.CurrentA(rig.Motor, windingC, magnetC),
                     Drive.SpeedRadPerS,
                     windingC,
                     magnetC

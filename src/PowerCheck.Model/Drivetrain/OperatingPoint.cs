@@ -16,8 +16,11 @@ public readonly record struct OperatingPoint(
     double ControllerW
 )
 {
+    /// <summary>Motor current with its ripple.</summary>
+    public RippledCurrent Current => new(MotorA, RippleA2);
+
     /// <summary>Root mean square motor current [A].</summary>
-    public double MotorRmsA => Math.Sqrt((MotorA * MotorA) + RippleA2);
+    public double MotorRmsA => Math.Sqrt(Current.MeanSquareA2);
 
     /// <summary>The point at which each motor is fed a current at a speed.</summary>
     /// <param name="rig">The rig.</param>

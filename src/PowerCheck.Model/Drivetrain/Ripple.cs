@@ -37,6 +37,15 @@ public static class Ripple
     }
 }
 
+/// <summary>A motor current that ripples.</summary>
+/// <param name="MeanA">Its mean [A].</param>
+/// <param name="RippleA2">Mean square of the ripple around it [A²].</param>
+public readonly record struct RippledCurrent(double MeanA, double RippleA2)
+{
+    /// <summary>Mean square of the whole [A²].</summary>
+    public double MeanSquareA2 => (MeanA * MeanA) + RippleA2;
+}
+
 /// <summary>The loop of one motor under slow switching, and what of its ripple does not depend on the duty (M3).</summary>
 public readonly struct SwitchedLoop
 {
