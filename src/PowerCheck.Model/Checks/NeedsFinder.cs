@@ -143,7 +143,7 @@ internal static class NeedsFinder
             if (!seen.TryGetValue(value, out var findings))
             {
                 var complete = RigCompletion.Of(RigFigures.With(label, unknown.Path, value));
-                seen[value] = findings = Judgement.Inspect(complete.Inspect());
+                seen[value] = findings = Judgement.Limits(complete.Inspect());
             }
 
             return findings

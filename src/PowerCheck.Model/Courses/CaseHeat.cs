@@ -73,14 +73,7 @@ public static class CaseHeat
             && point.MotorA > load.MotorCurrentA
                 ? Fed(windingC)
                 : point;
-        return new(
-            warmth,
-            Drive.Throttle(
-                windingC => Wedged(windingC).MotorA,
-                Drives.Ripple(rig, (windingC, _) => Wedged(windingC)),
-                uneven
-            )
-        );
+        return new(warmth, Drive.Throttle(windingC => Wedged(windingC).Current, uneven));
     }
 
     /// <summary>Loss of a case over the controller's rated loss; at standstill with a brushless motor the rating is less.</summary>

@@ -29,28 +29,36 @@ public sealed record ControllerLoads(
     /// <summary>Duration of a lap [s].</summary>
     public double LapS { get; } = Segments.Sum(segment => segment.Seconds);
 
+    // Asked for lap after lap: what does not change between laps is laid out once.
+    private readonly (double Seconds, bool Throttle)[] segments = [.. Segments];
+    private readonly bool throttled = Segments.Any(segment => segment.Throttle);
+    private readonly double[][] loads = [.. Laps.Select(lap => lap.Loads.ToArray())];
+    private readonly double[] magnets = [.. Laps.Select(lap => lap.Warmed.Magnet)];
+    private readonly double[] windings = [.. Laps.Select(lap => lap.Warmed.Winding)];
+
     /// <summary>Duration [s] and load of each segment: the polynomial through the laps.</summary>
     /// <param name="warmed">How far the motor has warmed at the start of the lap.</param>
     public (double Seconds, double Load)[] At(Warmed warmed)
     {
-        var (byMagnet, byWinding) = (
-            Weights(warmed, lap => lap.Magnet),
-            Weights(warmed, lap => lap.Winding)
-        );
-        var loads = new (double, double)[Segments.Count];
-        for (var n = 0; n < loads.Length; n++)
+        Span<double> byMagnet = stackalloc double[loads.Length];
+        Span<double> byWinding = stackalloc double[throttled ? loads.Length : 0];
+        Weigh(byMagnet, warmed.Magnet, magnets);
+        Weigh(byWinding, warmed.Winding, windings);
+        var at = new (double, double)[segments.Length];
+        for (var n = 0; n < at.Length; n++)
         {
-            var (seconds, throttle) = Segments[n];
+            var (seconds, throttle) = segments[n];
+            ReadOnlySpan<double> weights = throttle ? byWinding : byMagnet;
             var load = 0.0;
-            for (var lap = 0; lap < Laps.Count; lap++)
+            for (var lap = 0; lap < weights.Length; lap++)
             {
-                load += (throttle ? byWinding : byMagnet)[lap] * Laps[lap].Loads[n];
+                load += weights[lap] * loads[lap][n];
             }
 
-            loads[n] = (seconds, load);
+            at[n] = (seconds, load);
         }
 
-        return loads;
+        return at;
     }
 
     /// <summary>
@@ -164,21 +172,18 @@ public sealed record ControllerLoads(
     }
 
     // Lagrange's weights of the laps.
-    private double[] Weights(Warmed warmed, Func<Warmed, double> part)
+    private static void Weigh(Span<double> weights, double x, double[] laps)
     {
-        var x = part(warmed);
-        var weights = new double[Laps.Count];
         for (var n = 0; n < weights.Length; n++)
         {
-            weights[n] = 1;
-            for (var other = 0; other < weights.Length; other++)
+            var (at, weight) = (laps[n], 1.0);
+            for (var other = 0; other < laps.Length; other++)
             {
-                var at = part(Laps[other].Warmed);
-                weights[n] *= other == n ? 1 : (x - at) / (part(Laps[n].Warmed) - at);
+                weight *= other == n ? 1 : (x - laps[other]) / (at - laps[other]);
             }
-        }
 
-        return weights;
+            weights[n] = weight;
+        }
     }
 }
 
@@ -214,12 +219,20 @@ public readonly record struct Warmed(double Magnet, double Winding)
     /// <param name="warmest">As warm as it gets.</param>
     public static Warmed Of(MotorWarmth warmth, MotorTemperature x, MotorTemperature warmest)
     {
-        return new(Share(warmth.MagnetC), Share(at => at.WindingC + at.CaseC));
+        var cold = warmth.Cold;
+        return new(
+            Share(warmth.MagnetC(x), warmth.MagnetC(cold), warmth.MagnetC(warmest)),
+            Share(
+                x.WindingC + x.CaseC,
+                cold.WindingC + cold.CaseC,
+                warmest.WindingC + warmest.CaseC
+            )
+        );
 
-        double Share(Func<MotorTemperature, double> part)
+        static double Share(double at, double cold, double warmest)
         {
-            var (cold, rise) = (part(warmth.Cold), part(warmest) - part(warmth.Cold));
-            return rise > 0 ? Math.Clamp((part(x) - cold) / rise, 0, 1) : 1;
+            var rise = warmest - cold;
+            return rise > 0 ? Math.Clamp((at - cold) / rise, 0, 1) : 1;
         }
     }
 }

@@ -22,11 +22,19 @@ public sealed record ControllerWarmth(
     /// <summary>A lap that changes the level by no more than this is the last that does, assumed.</summary>
     private const double Settled = 1e-12;
 
+    private readonly (double Start, double Peak) repeated = Repeated(Memory, Loads);
+
+    // What each segment leaves of the way to where its load settles.
+    private readonly double[] decays =
+    [
+        .. Loads.Segments.Select(segment => Memory.Decay(segment.Seconds)),
+    ];
+
     /// <summary>Level at the start, and end, of a lap that repeats itself.</summary>
-    public double StartLevel { get; } = Repeated(Memory, Loads).Start;
+    public double StartLevel => repeated.Start;
 
     /// <summary>Highest level within a lap that repeats itself.</summary>
-    public double PeakLevel { get; } = Repeated(Memory, Loads).Peak;
+    public double PeakLevel => repeated.Peak;
 
     /// <summary>Temperature shown for a level [°C]: T_a + θ·(T_lim − 25).</summary>
     /// <param name="level">The level.</param>
@@ -39,9 +47,14 @@ public sealed record ControllerWarmth(
     /// <param name="runS">Length of the run [s]; NaN when not known.</param>
     public (double End, double Peak) Over(double runS)
     {
-        return double.IsNaN(runS)
-            ? (StartLevel, PeakLevel)
-            : (Walk(runS).Level, Math.Max(Walk(Math.Max(runS, ForS)).Peak, PeakLevel));
+        if (double.IsNaN(runS))
+        {
+            return (StartLevel, PeakLevel);
+        }
+
+        var (end, peak, _) = Walk(runS);
+        var highest = runS >= ForS ? peak : Walk(ForS).Peak;
+        return (end, Math.Max(highest, PeakLevel));
     }
 
     /// <summary>When the level first reaches the limit over the course, from cold [s].</summary>
@@ -99,13 +112,17 @@ public sealed record ControllerWarmth(
             peak = 0,
             t = 0,
             reached = double.PositiveInfinity;
+        var warmed = Warmed(0);
+        var parts = Loads.At(warmed);
         for (var lap = 0.0; t < forS; lap++)
         {
             var before = level;
-            foreach (var (seconds, load) in Loads.At(Warmed(lap)))
+            for (var n = 0; n < parts.Length; n++)
             {
+                var (seconds, load) = parts[n];
                 var piece = Math.Min(seconds, forS - t);
-                var after = Memory.After(level, load, piece);
+                var decay = piece < seconds ? Memory.Decay(piece) : decays[n];
+                var after = ThermalMemory.Decayed(level, load, decay);
                 if (!(after < Memory.Limit) && double.IsInfinity(reached))
                 {
                     reached = t + Memory.TimeToLimit(level, load);
@@ -116,7 +133,12 @@ public sealed record ControllerWarmth(
                 t += piece;
             }
 
-            if (!(Math.Abs(level - before) > Settled) && Warmed(lap + 1) == Warmed(lap))
+            var next = Warmed(lap + 1);
+            if (next != warmed)
+            {
+                (warmed, parts) = (next, Loads.At(next));
+            }
+            else if (!(Math.Abs(level - before) > Settled))
             {
                 t += Math.Floor((forS - t) / Loads.LapS) * Loads.LapS;
             }

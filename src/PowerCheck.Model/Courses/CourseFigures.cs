@@ -7,9 +7,8 @@ namespace PowerCheck.Model.Courses;
 /// <summary>Every measured figure of the day and the course (M4, M8, M12); what is asked for has no spread.</summary>
 public static class CourseFigures
 {
-    /// <summary>The figures.</summary>
-    /// <param name="label">The course: how many segments there are.</param>
-    public static IEnumerable<LabelFigure<CourseLabel>> Of(CourseLabel label) =>
+    /// <summary>The figures that every course has.</summary>
+    public static IEnumerable<LabelFigure<CourseLabel>> All =>
         [
             .. Day,
             .. Judging.Select(figure =>
@@ -18,7 +17,6 @@ public static class CourseFigures
                     (course, judging) => course with { Judging = judging }
                 )
             ),
-            .. Enumerable.Range(0, label.Segments.Count).SelectMany(Segment),
         ];
 
     private static readonly Figure[] Day =
@@ -132,7 +130,9 @@ public static class CourseFigures
         ),
     ];
 
-    private static IEnumerable<Figure> Segment(int n) =>
+    /// <summary>The figures of a segment.</summary>
+    /// <param name="n">Its place in the lap, from 0.</param>
+    public static IEnumerable<LabelFigure<CourseLabel>> Segment(int n) =>
         SegmentOf($"course.segments.{n}.")
             .Select(figure =>
                 figure.In<CourseLabel>(

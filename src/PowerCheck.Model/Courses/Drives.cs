@@ -65,8 +65,7 @@ public static class Drives
     {
         var source = Half(rig);
         return Drive.Throttle(
-            windingC => Wedged(rig, source, throttle, windingC).MotorA,
-            Ripple(rig, (windingC, _) => Wedged(rig, source, throttle, windingC)),
+            windingC => Wedged(rig, source, throttle, windingC).Current,
             rig.Motor.Heat.LockedHeatFactor
         );
     }

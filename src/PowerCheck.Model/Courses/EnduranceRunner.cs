@@ -12,7 +12,7 @@ public static class EnduranceRunner
     /// longer reached.
     /// </summary>
     private const int Stretches = 8;
-    private const int Order = 4;
+    private static readonly GaussLegendreRule Rule = new(0, 1, 4);
 
     /// <summary>
     /// Run time until the reserve, or until the bus falls under the cut-off in the hardest segment: the mean battery
@@ -43,16 +43,15 @@ public static class EnduranceRunner
             return double.IsNaN(end) ? (end, end) : (0, 0);
         }
 
-        var rule = new GaussLegendreRule(0, 1, Order);
         var stretch = (1 - end) / Stretches;
         double seconds = 0,
             energy = 0;
         for (var piece = 0; piece < Stretches; piece++)
         {
-            for (var n = 0; n < rule.Order; n++)
+            for (var n = 0; n < Rule.Order; n++)
             {
-                var power = lap.At(end + (stretch * (piece + rule.GetAbscissa(n))));
-                var pace = stretch * rule.GetWeight(n) * rig.Battery.DischargeS(power.BatteryA);
+                var power = lap.At(end + (stretch * (piece + Rule.GetAbscissa(n))));
+                var pace = stretch * Rule.GetWeight(n) * rig.Battery.DischargeS(power.BatteryA);
                 seconds += pace;
                 energy += pace * power.PowerW;
             }

@@ -7,7 +7,7 @@ namespace PowerCheck.Model.Courses;
 public sealed class LapLoad
 {
     private readonly Rig rig;
-    private readonly IReadOnlyList<SegmentLoad> segments;
+    private readonly SegmentLoad[] segments;
     private readonly (double WindingC, double MagnetC)[] warm;
 
     /// <summary>The lap.</summary>
@@ -18,7 +18,7 @@ public sealed class LapLoad
     public LapLoad(Rig rig, IReadOnlyList<SegmentLoad> segments, MotorWarmth warmth, LapWarmth lap)
     {
         this.rig = rig;
-        this.segments = segments;
+        this.segments = [.. segments];
         LapS = segments.Sum(s => s.Segment.DurationS);
         warm = new (double, double)[segments.Count];
         for (var n = 0; n < warm.Length; n++)
@@ -35,13 +35,13 @@ public sealed class LapLoad
     public LapPower At(double charge)
     {
         var source = rig.SourceAt(charge, true);
-        var segmentPower = new SegmentPower[segments.Count];
+        var segmentPower = new SegmentPower[segments.Length];
         double battery = 0,
             energy = 0;
         var lowest = double.PositiveInfinity;
         for (var n = 0; n < segmentPower.Length; n++)
         {
-            var power = segments[n].At(rig, charge, warm[n].WindingC, warm[n].MagnetC);
+            var power = segments[n].At(rig, source, warm[n].WindingC, warm[n].MagnetC);
             var share = segments[n].Segment.DurationS / LapS;
             battery += share * power.BatteryA;
             energy += share * Delivered(source, power);

@@ -29,14 +29,20 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
     /// <param name="charge">Charge, 0 to 1.</param>
     /// <param name="windingC">Winding temperature [°C].</param>
     /// <param name="magnetC">Magnet temperature [°C].</param>
-    public SegmentPower At(Rig rig, double charge, double windingC, double magnetC)
+    public SegmentPower At(Rig rig, double charge, double windingC, double magnetC) =>
+        At(rig, rig.SourceAt(charge, true), windingC, magnetC);
+
+    /// <summary>What the pack gives in this segment.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="source">Pack and battery leads.</param>
+    /// <param name="windingC">Winding temperature [°C].</param>
+    /// <param name="magnetC">Magnet temperature [°C].</param>
+    public SegmentPower At(Rig rig, Source source, double windingC, double magnetC)
     {
-        var source = rig.SourceAt(charge, true);
-        var current = Drive.CurrentA(rig.Motor, windingC, magnetC);
         if (Segment.Kind is SegmentKind.Hold && rig.Controller.Hold != HoldMode.Active)
         {
             // A drag brake takes nothing from the pack.
-            return Idle(rig, source, current);
+            return Idle(rig, source, Drive.CurrentA(rig.Motor, windingC, magnetC));
         }
 
         var point =
@@ -45,7 +51,7 @@ public sealed record SegmentLoad(Segment Segment, Drive Drive)
                 : OperatingPoint.Feeding(
                     rig,
                     source,
-                    current,
+                    Drive.CurrentA(rig.Motor, windingC, magnetC),
                     Drive.SpeedRadPerS,
                     windingC,
                     magnetC

@@ -27,26 +27,34 @@ public readonly record struct BridgeLoss(
     /// <param name="bus">The bus.</param>
     /// <param name="motorA">Motor current [A].</param>
     /// <param name="motorOhm">Resistance of the motor [Ω].</param>
-    public static BridgeLoss Of(Rig rig, Source source, Bus bus, double motorA, double motorOhm)
+    public static BridgeLoss Of(Rig rig, Source source, Bus bus, double motorA, double motorOhm) =>
+        Of(rig, source, bus, motorA, SwitchedLoop.Of(rig, motorOhm));
+
+    /// <summary>The losses at a bus and a motor current.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="source">Pack and battery leads.</param>
+    /// <param name="bus">The bus.</param>
+    /// <param name="motorA">Motor current [A].</param>
+    /// <param name="loop">The loop of the motor.</param>
+    internal static BridgeLoss Of(Rig rig, Source source, Bus bus, double motorA, SwitchedLoop loop)
     {
         var bridge = Bridge.Of(rig.Controller);
         var edgeW = bridge.EdgeW(motorA, bus);
         var lossW = bridge.LossW(motorA, bus);
-        var ripple = RippleOf(rig, bridge, bus, motorA, motorOhm);
+        var ripple = RippleOf(loop, bridge, bus, motorA);
         if (ripple == 0)
         {
             return new(lossW, 0, 0, edgeW, Lift(edgeW, bus));
         }
 
-        var loop = motorOhm + rig.LoopOhm;
         // Without capacitors the pack carries the ripple of all motors too, while the bridge is on.
         var pack = bridge.Unsmoothed ? bus.Duty * rig.Vehicle.MotorCount * source.ResistanceOhm : 0;
-        var drawnA = ripple * (loop + pack) / (bus.BusV + bridge.FreewheelV);
+        var drawnA = ripple * (loop.Ohm + pack) / (bus.BusV + bridge.FreewheelV);
         var besides = edgeW + (drawnA * bus.BusV);
         return new(
             lossW - (drawnA * bridge.FreewheelV),
             ripple,
-            ripple * loop,
+            ripple * loop.Ohm,
             besides,
             Lift(besides, bus)
         );
@@ -59,20 +67,8 @@ public readonly record struct BridgeLoss(
     private static double Lift(double besidesW, Bus bus) =>
         besidesW > 0 ? besidesW / (bus.Duty * bus.BusV) : 0;
 
-    private static double RippleOf(
-        Rig rig,
-        Bridge bridge,
-        Bus bus,
-        double motorA,
-        double motorOhm
-    ) =>
-        !rig.Ripples || bus.Duty is <= 0 or >= 1 || motorA <= 0
+    private static double RippleOf(SwitchedLoop loop, Bridge bridge, Bus bus, double motorA) =>
+        !loop.Counts || bus.Duty is <= 0 or >= 1 || motorA <= 0
             ? 0
-            : Ripple.MeanSquare(
-                bus.BusV + bridge.FreewheelV,
-                bus.Duty,
-                motorOhm + rig.LoopOhm,
-                rig.Motor.InductanceH,
-                rig.Controller.PwmFrequencyHz
-            );
+            : Ripple.MeanSquare(bus.BusV + bridge.FreewheelV, bus.Duty, loop);
 }

@@ -1,3 +1,5 @@
+using PowerCheck.Model.Accessories;
+
 namespace PowerCheck.Model.Drivetrain;
 
 /// <summary>The bus while a real bridge feeds each motor a current, and what is lost beside (M3).</summary>
@@ -25,36 +27,12 @@ public readonly record struct FedBus(Bus Bus, BridgeLoss Loss)
             return new(ideal, BridgeLoss.Of(rig, source, ideal, motorA, motorOhm));
         }
 
-        (FedBus Fed, double LeftV) At(double busV) =>
-            Drawn(rig, source, motorA, neededV, motorOhm, busV);
-        var root = Descend(busV => At(busV).LeftV, source.OpenCircuitV, neededV);
-        return root >= neededV ? At(root).Fed : OutOfReach(rig, source, motorA, neededV);
+        var asked = new Asked(rig, source, motorA, neededV, SwitchedLoop.Of(rig, motorOhm));
+        var root = asked.Descend(source.OpenCircuitV, neededV);
+        return root >= neededV ? asked.At(root) : OutOfReach(rig, source, motorA, neededV);
     }
 
     private static bool Lossless(Rig rig) => Bridge.Of(rig.Controller) == default && !rig.Ripples;
-
-    // What is drawn at a bus voltage, and by how much the pack would then be above it.
-    private static (FedBus Fed, double LeftV) Drawn(
-        Rig rig,
-        Source source,
-        double motorA,
-        double neededV,
-        double motorOhm,
-        double busV
-    )
-    {
-        var bridge = Bridge.Of(rig.Controller);
-        var auxiliary = rig.Auxiliary;
-        var motors = rig.Vehicle.MotorCount;
-        var duty = bridge.DutyFor(neededV, busV);
-        var others = auxiliary.CurrentA + (auxiliary.PowerW / busV);
-        var bus = new Bus(busV, duty, double.NaN, others, true, false);
-        var loss = BridgeLoss.Of(rig, source, bus, motorA, motorOhm);
-        var mean = motors * ((duty * motorA) + (loss.BesidesW / busV));
-        var carried = bridge.Unsmoothed ? motors * (motorA + loss.LiftA) : mean;
-        var left = source.OpenCircuitV - (source.ResistanceOhm * (others + carried)) - busV;
-        return (new(bus with { BatteryA = others + mean }, loss), left);
-    }
 
     // Fully on, nothing switches, so that nothing is lost beside.
     private static FedBus OutOfReach(Rig rig, Source source, double motorA, double neededV) =>
@@ -63,32 +41,68 @@ public readonly record struct FedBus(Bus Bus, BridgeLoss Loss)
             default
         );
 
-    // Steps down from a voltage along the chord of the last two, first along the tangent; NaN where the slope turns before a
-    // root is found, or under the least voltage.
-    private static double Descend(Func<double, double> left, double fromV, double leastV)
+    /// <summary>What is asked of the bus.</summary>
+    private readonly struct Asked(
+        Rig rig,
+        Source source,
+        double motorA,
+        double neededV,
+        SwitchedLoop loop
+    )
     {
-        const double Small = 1e-6;
-        var (v, leftV) = (fromV, left(fromV));
-        var slope = (leftV - left(v - Small)) / Small;
-        for (var n = 0; n < MostSteps && v >= leastV; n++)
+        private readonly Bridge bridge = Bridge.Of(rig.Controller);
+        private readonly AuxiliaryLoad auxiliary = rig.Auxiliary;
+        private readonly double motors = rig.Vehicle.MotorCount;
+
+        // What is drawn at a bus voltage.
+        public FedBus At(double busV)
         {
-            if (!(slope < 0))
-            {
-                return double.NaN;
-            }
-
-            var step = leftV / slope;
-            if (Math.Abs(step) < 1e-13 * fromV)
-            {
-                return v - step;
-            }
-
-            var last = leftV;
-            v -= step;
-            leftV = left(v);
-            slope = (last - leftV) / step;
+            var duty = bridge.DutyFor(neededV, busV);
+            var others = auxiliary.CurrentA + (auxiliary.PowerW / busV);
+            var bus = new Bus(busV, duty, double.NaN, others, true, false);
+            var loss = BridgeLoss.Of(rig, source, bus, motorA, loop);
+            return new(bus with { BatteryA = others + MeanA(bus, loss) }, loss);
         }
 
-        return v;
+        // By how much the pack would be above a bus voltage with what is then drawn.
+        private double LeftV(double busV)
+        {
+            var (bus, loss) = At(busV);
+            var carried = bridge.Unsmoothed ? motors * (motorA + loss.LiftA) : MeanA(bus, loss);
+            return source.OpenCircuitV - (source.ResistanceOhm * (bus.AuxiliaryA + carried)) - busV;
+        }
+
+        // Mean current of all motors.
+        private double MeanA(Bus bus, BridgeLoss loss) =>
+            motors * ((bus.Duty * motorA) + (loss.BesidesW / bus.BusV));
+
+        // Steps down from a voltage along the chord of the last two, first along the tangent; NaN where the slope turns before
+        // a root is found, or under the least voltage.
+        public double Descend(double fromV, double leastV)
+        {
+            const double Small = 1e-6;
+            var (v, leftV) = (fromV, LeftV(fromV));
+            var slope = (leftV - LeftV(v - Small)) / Small;
+            for (var n = 0; n < MostSteps && v >= leastV; n++)
+            {
+                if (!(slope < 0))
+                {
+                    return double.NaN;
+                }
+
+                var step = leftV / slope;
+                if (Math.Abs(step) < 1e-13 * fromV)
+                {
+                    return v - step;
+                }
+
+                var last = leftV;
+                v -= step;
+                leftV = LeftV(v);
+                slope = (last - leftV) / step;
+            }
+
+            return v;
+        }
     }
 }

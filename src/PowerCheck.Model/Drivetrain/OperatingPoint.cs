@@ -16,8 +16,11 @@ public readonly record struct OperatingPoint(
     double ControllerW
 )
 {
+    /// <summary>Motor current with its ripple.</summary>
+    public RippledCurrent Current => new(MotorA, RippleA2);
+
     /// <summary>Root mean square motor current [A].</summary>
-    public double MotorRmsA => Math.Sqrt((MotorA * MotorA) + RippleA2);
+    public double MotorRmsA => Math.Sqrt(Current.MeanSquareA2);
 
     /// <summary>The point at which each motor is fed a current at a speed.</summary>
     /// <param name="rig">The rig.</param>
@@ -72,6 +75,7 @@ public readonly record struct OperatingPoint(
     {
         var resistance = rig.Motor.ResistanceAt(windingC);
         var bridge = Bridge.Of(rig.Controller);
+        var loop = SwitchedLoop.Of(rig, resistance);
         BridgeLoss loss = default;
         (Bus Bus, double MotorA) at;
         BridgeLoss last;
@@ -89,7 +93,7 @@ public readonly record struct OperatingPoint(
                 bridge,
                 last
             );
-            loss = BridgeLoss.Of(rig, source, at.Bus, at.MotorA, resistance);
+            loss = BridgeLoss.Of(rig, source, at.Bus, at.MotorA, loop);
         } while (!loss.Near(last) && ++tries < 40);
 
         var (bus, current) = at;

@@ -7,15 +7,8 @@ namespace PowerCheck.Model.Motors;
 /// <summary>Every measured or printed figure of a motor (M1, M6, M12).</summary>
 public static class MotorFigures
 {
-    /// <summary>The figures.</summary>
-    /// <param name="label">The motor's box: how many no-load points there are.</param>
-    public static IEnumerable<LabelFigure<MotorLabel>> Of(MotorLabel label) =>
-        [
-            .. Electrical,
-            .. Ratings,
-            .. Body,
-            .. Enumerable.Range(0, label.NoLoadPoints.Count).SelectMany(NoLoadPoint),
-        ];
+    /// <summary>The figures that every motor has.</summary>
+    public static IEnumerable<LabelFigure<MotorLabel>> All => [.. Electrical, .. Ratings, .. Body];
 
     private static readonly Figure[] Electrical =
     [
@@ -203,7 +196,9 @@ public static class MotorFigures
         ),
     ];
 
-    private static IEnumerable<Figure> NoLoadPoint(int n) =>
+    /// <summary>The figures of a no-load point.</summary>
+    /// <param name="n">Its place in the list, from 0.</param>
+    public static IEnumerable<LabelFigure<MotorLabel>> NoLoadPoint(int n) =>
         [
             new(
                 $"motor.noLoadPoints.{n}.voltageV",

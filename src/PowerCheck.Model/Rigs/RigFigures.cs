@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using PowerCheck.Model.Accessories;
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Batteries;
@@ -16,24 +17,12 @@ public static class RigFigures
     /// <param name="label">The rig: its lists tell how many there are.</param>
     public static IReadOnlyList<LabelFigure<RigLabel>> Of(RigLabel label) =>
         [
-            .. MotorFigures
-                .Of(label.Motor)
-                .Select(figure =>
-                    figure.In<RigLabel>(
-                        rig => rig.Motor,
-                        (rig, motor) => rig with { Motor = motor }
-                    )
-                ),
-            .. Fixed,
-            .. CourseFigures
-                .Of(label.Course)
-                .Select(figure =>
-                    figure.In<RigLabel>(
-                        rig => rig.Course,
-                        (rig, course) => rig with { Course = course }
-                    )
-                ),
-            .. Enumerable.Range(0, label.Accessories?.Count ?? 0).SelectMany(Accessory),
+            .. Motor,
+            .. NoLoadPoints.First(label.Motor.NoLoadPoints.Count),
+            .. Parts,
+            .. Course,
+            .. Segments.First(label.Course.Segments.Count),
+            .. Accessories.First(label.Accessories?.Count ?? 0),
         ];
 
     /// <summary>The rig with one figure put in.</summary>
@@ -45,7 +34,13 @@ public static class RigFigures
             .Single(figure => string.Equals(figure.Path, path, StringComparison.Ordinal))
             .Write(label, value);
 
-    private static readonly LabelFigure<RigLabel>[] Fixed =
+    private static readonly LabelFigure<RigLabel>[] Motor = [.. MotorFigures.All.Select(InMotor)];
+
+    private static readonly Listed NoLoadPoints = new(n =>
+        MotorFigures.NoLoadPoint(n).Select(InMotor)
+    );
+
+    private static readonly LabelFigure<RigLabel>[] Parts =
     [
         .. ControllerFigures.All.Select(figure =>
             figure.In<RigLabel>(
@@ -70,7 +65,14 @@ public static class RigFigures
         ),
     ];
 
-    private static IEnumerable<LabelFigure<RigLabel>> Accessory(int n) =>
+    private static readonly LabelFigure<RigLabel>[] Course =
+    [
+        .. CourseFigures.All.Select(InCourse),
+    ];
+
+    private static readonly Listed Segments = new(n => CourseFigures.Segment(n).Select(InCourse));
+
+    private static readonly Listed Accessories = new(n =>
         AccessoryFigures
             .Of(n)
             .Select(figure =>
@@ -85,5 +87,24 @@ public static class RigFigures
                             ],
                         }
                 )
-            );
+            )
+    );
+
+    private static LabelFigure<RigLabel> InMotor(LabelFigure<MotorLabel> figure) =>
+        figure.In<RigLabel>(rig => rig.Motor, (rig, motor) => rig with { Motor = motor });
+
+    private static LabelFigure<RigLabel> InCourse(LabelFigure<CourseLabel> figure) =>
+        figure.In<RigLabel>(rig => rig.Course, (rig, course) => rig with { Course = course });
+
+    /// <summary>The figures of things that stand in a list, made once for each place in it.</summary>
+    /// <param name="make">The figures of the thing at a place, from 0.</param>
+    private sealed class Listed(Func<int, IEnumerable<LabelFigure<RigLabel>>> make)
+    {
+        private readonly ConcurrentDictionary<int, LabelFigure<RigLabel>[]> known = new();
+
+        /// <summary>The figures of the first things of a list.</summary>
+        /// <param name="count">How many.</param>
+        public IEnumerable<LabelFigure<RigLabel>> First(int count) =>
+            Enumerable.Range(0, count).SelectMany(n => known.GetOrAdd(n, at => [.. make(at)]));
+    }
 }

@@ -82,8 +82,13 @@ internal sealed class Carried(Response distance, Response estimate, int place)
             return new[] { limit, matched }.MinBy(known => known.StandardError);
         }
 
-        var fitted = JointFit.Of(distance, [.. drawn.Zip(distances, (z, d) => (z, d.Drawn))]);
-        var expected = distances.Zip(drawn, (d, z) => (d.Drawn, fitted.At(z))).ToArray();
+        var fitted = JointFit.Of(
+            distance,
+            [.. drawn.Zip(distances, (z, d) => (z, d.Drawn, d.Expected))]
+        );
+        var expected = distances
+            .Zip(drawn, (d, z) => (d.Drawn, fitted.At(z, d.Expected)))
+            .ToArray();
         var joint = Known(fitted.AlongAxes(), Crossed.Of(expected, Crossed.Matching(expected)));
         return new[] { limit, matched, joint }.MinBy(known => known.StandardError);
     }

@@ -1,3 +1,4 @@
+using PowerCheck.Model.Drivetrain;
 using PowerCheck.Model.Motors;
 
 namespace PowerCheck.Model.Thermal;
@@ -11,7 +12,7 @@ namespace PowerCheck.Model.Thermal;
 /// <param name="Follows">What the current follows.</param>
 /// <param name="ShaftNm">Shaft or holding torque [N·m], where the current follows it.</param>
 /// <param name="HeldA">Motor current [A], where it is held.</param>
-/// <param name="ByWindingA">Motor current from the winding's temperature [A from °C], where the throttle is held.</param>
+/// <param name="ByWinding">Motor current from the winding's temperature [°C], where the throttle is held.</param>
 /// <param name="SpeedRadPerS">Speed [rad/s].</param>
 /// <param name="Ripple">Mean square of the ripple from winding and magnet temperature [A² from °C]; null for none.</param>
 /// <param name="Uneven">Unevenness of the heat, 1 while turning.</param>
@@ -19,7 +20,7 @@ public sealed record Drive(
     DriveKind Follows,
     double ShaftNm,
     double HeldA,
-    Func<double, double>? ByWindingA,
+    Func<double, RippledCurrent>? ByWinding,
     double SpeedRadPerS,
     Func<double, double, double>? Ripple,
     double Uneven
@@ -63,14 +64,20 @@ public sealed record Drive(
     ) => new(DriveKind.Current, double.NaN, currentA, null, speedRadPerS, ripple, uneven);
 
     /// <summary>A held throttle on a locked motor.</summary>
-    /// <param name="byWindingA">Motor current from the winding's temperature [A from °C].</param>
-    /// <param name="ripple">Mean square of the ripple from winding and magnet temperature [A² from °C].</param>
+    /// <param name="byWinding">Motor current from the winding's temperature [°C].</param>
+    /// <param name="uneven">Unevenness of the heat.</param>
+    public static Drive Throttle(Func<double, RippledCurrent> byWinding, double uneven) =>
+        new(DriveKind.Throttle, double.NaN, double.NaN, byWinding, 0, null, uneven);
+
+    /// <summary>A held throttle on a locked motor, its ripple told by itself.</summary>
+    /// <param name="byWindingA">Mean motor current from the winding's temperature [A from °C].</param>
+    /// <param name="ripple">Mean square of the ripple from winding and magnet temperature [A² from °C]; null for none.</param>
     /// <param name="uneven">Unevenness of the heat.</param>
     public static Drive Throttle(
         Func<double, double> byWindingA,
         Func<double, double, double>? ripple,
         double uneven
-    ) => new(DriveKind.Throttle, double.NaN, double.NaN, byWindingA, 0, ripple, uneven);
+    ) => Throttle(w => new RippledCurrent(byWindingA(w), ripple?.Invoke(w, w) ?? 0), uneven);
 
     /// <summary>Whether current and ripple stay whatever the temperatures do.</summary>
     public bool Held => Follows == DriveKind.Current && Ripple is null;
@@ -84,16 +91,21 @@ public sealed record Drive(
         {
             DriveKind.Torque => motor.CurrentFor(ShaftNm, SpeedRadPerS, magnetC),
             DriveKind.Holding => ShaftNm / motor.TorqueConstantAt(magnetC),
-            DriveKind.Throttle => ByWindingA!(windingC),
+            DriveKind.Throttle => ByWinding!(windingC).MeanA,
             _ => HeldA,
         };
 
-    /// <summary>Mean square of the whole motor current, ripple included [A²].</summary>
-    /// <param name="currentA">Mean motor current [A].</param>
+    /// <summary>Motor current and its ripple at given temperatures.</summary>
+    /// <param name="motor">The motor.</param>
     /// <param name="windingC">Winding temperature [°C].</param>
     /// <param name="magnetC">Magnet temperature [°C].</param>
-    public double MeanSquareA2(double currentA, double windingC, double magnetC) =>
-        (currentA * currentA) + (Ripple is null ? 0 : Ripple(windingC, magnetC));
+    public RippledCurrent At(Motor motor, double windingC, double magnetC) =>
+        Follows == DriveKind.Throttle
+            ? ByWinding!(windingC)
+            : new(
+                CurrentA(motor, windingC, magnetC),
+                Ripple is null ? 0 : Ripple(windingC, magnetC)
+            );
 
     /// <summary>
     /// The heat network under this drive near given temperatures: the current held as they ask for it; at a held throttle,
@@ -105,20 +117,24 @@ public sealed record Drive(
     {
         var motor = warmth.Motor;
         var magnet = warmth.MagnetC(x);
-        var current = CurrentA(motor, x.WindingC, magnet);
-        var constant = motor.SpinHeatW(SpeedRadPerS) + (motor.BrushDropV * Math.Abs(current));
-        if (Follows != DriveKind.Throttle)
+        var current = At(motor, x.WindingC, magnet);
+        var brushesW = motor.BrushDropV * Math.Abs(current.MeanA);
+        var constant = motor.SpinHeatW(SpeedRadPerS) + brushesW;
+        if (Follows == DriveKind.Throttle)
         {
-            var square = Uneven * MeanSquareA2(current, x.WindingC, magnet);
-            return new(motor.Heat, motor.ResistanceOhm, square, constant, warmth.AmbientC);
+            return new(motor.Heat, Tangent(motor, x.WindingC, magnet), constant, warmth.AmbientC);
         }
 
+        var square = Uneven * current.MeanSquareA2;
+        return new(motor.Heat, motor.ResistanceOhm, square, constant, warmth.AmbientC);
+    }
+
+    private CopperHeat Tangent(Motor motor, double touchC, double magnetC)
+    {
+        return CopperHeat.Along(Copper, touchC);
+
         double Copper(double windingC) =>
-            Uneven
-            * MeanSquareA2(CurrentA(motor, windingC, magnet), windingC, magnet)
-            * motor.ResistanceAt(windingC);
-        var heat = CopperHeat.Along(Copper, x.WindingC);
-        return new(motor.Heat, heat, constant, warmth.AmbientC);
+            Uneven * At(motor, windingC, magnetC).MeanSquareA2 * motor.ResistanceAt(windingC);
     }
 }
 

@@ -117,10 +117,11 @@ public sealed record LapWarmth(
             for (var left = seconds; left > 0; )
             {
                 var (network, piece) = Piece.Next(warmth, drive, x, left);
-                winding = Math.Max(winding, network.Peak(x, 1, piece));
-                magnet = Math.Max(magnet, network.Peak(x, warmth.MagnetWeight, piece));
-                housing = Math.Max(housing, network.Peak(x, 0, piece));
-                x = network.Over(piece).Apply(x);
+                var end = network.Over(piece).Apply(x);
+                winding = Math.Max(winding, network.Peak(x, end, 1));
+                magnet = Math.Max(magnet, network.Peak(x, end, warmth.MagnetWeight));
+                housing = Math.Max(housing, network.Peak(x, end, 0));
+                x = end;
                 left -= piece;
             }
         }

@@ -20,13 +20,10 @@ public sealed record LockedWinding(MotorWarmth Warmth, Drive Drive)
 
     /// <summary>Heat in the winding at a temperature, unevenness included [W].</summary>
     /// <param name="windingC">Winding temperature [°C].</param>
-    public double HeatW(double windingC)
-    {
-        var current = Drive.CurrentA(Warmth.Motor, windingC, 20);
-        return Drive.Uneven
-            * Drive.MeanSquareA2(current, windingC, 20)
-            * Warmth.Motor.ResistanceAt(windingC);
-    }
+    public double HeatW(double windingC) =>
+        Drive.Uneven
+        * Drive.At(Warmth.Motor, windingC, 20).MeanSquareA2
+        * Warmth.Motor.ResistanceAt(windingC);
 
     /// <summary>
     /// Time from one temperature to another with the copper alone [s]: t = ∫ C dT/P(T), by adaptive quadrature.

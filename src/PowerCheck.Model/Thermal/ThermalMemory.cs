@@ -13,7 +13,18 @@ public readonly record struct ThermalMemory(double TimeConstantS, double Limit)
     /// <param name="load">Loss over the rated loss.</param>
     /// <param name="seconds">How long [s].</param>
     public double After(double level, double load, double seconds) =>
-        load + ((level - load) * Math.Exp(-seconds / TimeConstantS));
+        Decayed(level, load, Decay(seconds));
+
+    /// <summary>Share of the way to where a load settles that is left after a time.</summary>
+    /// <param name="seconds">How long [s].</param>
+    public double Decay(double seconds) => Math.Exp(-seconds / TimeConstantS);
+
+    /// <summary>Level after a load of which a share of the way is left.</summary>
+    /// <param name="level">Level at the start.</param>
+    /// <param name="load">Loss over the rated loss.</param>
+    /// <param name="decay">The share, 0 to 1.</param>
+    public static double Decayed(double level, double load, double decay) =>
+        load + ((level - load) * decay);
 
     /// <summary>Time to the limit under a lasting load [s]: τ·ln((k − θ₀)/(k − θ_lim)); infinity when never.</summary>
     /// <param name="level">Level at the start.</param>

@@ -187,9 +187,15 @@ public readonly struct TwoNode
     /// <param name="start">Temperatures at the start.</param>
     /// <param name="windingWeight">Weight of the winding; the case has the rest.</param>
     /// <param name="seconds">The time [s].</param>
-    public double Peak(MotorTemperature start, double windingWeight, double seconds)
+    public double Peak(MotorTemperature start, double windingWeight, double seconds) =>
+        Peak(start, Over(seconds).Apply(start), windingWeight);
+
+    /// <summary>Highest weighted temperature between two moments [°C].</summary>
+    /// <param name="start">Temperatures at the first.</param>
+    /// <param name="end">Temperatures at the second.</param>
+    /// <param name="windingWeight">Weight of the winding; the case has the rest.</param>
+    public double Peak(MotorTemperature start, MotorTemperature end, double windingWeight)
     {
-        var end = Over(seconds).Apply(start);
         return Rate(start, windingWeight) > 0 && Rate(end, windingWeight) < 0
             ? Over(Turn(start, windingWeight)).Apply(start).Weighted(windingWeight)
             : Math.Max(start.Weighted(windingWeight), end.Weighted(windingWeight));

@@ -26,6 +26,14 @@ public static class JointFit
     public static JointResponse Of(
         Response each,
         IReadOnlyList<(double[] Deviates, double At)> draws
+    ) => Of(each, [.. draws.Select(draw => (draw.Deviates, draw.At, each.At(draw.Deviates)))]);
+
+    /// <summary>The response that fits draws best.</summary>
+    /// <param name="each">The response to each input alone.</param>
+    /// <param name="draws">The deviates of the inputs of each draw, the quantity, and what the response says that it is.</param>
+    public static JointResponse Of(
+        Response each,
+        IReadOnlyList<(double[] Deviates, double At, double Expected)> draws
     )
     {
         var variances = each.Variances();
@@ -50,32 +58,37 @@ public static class JointFit
     private static Vector<double> Solved(
         Response each,
         int[] main,
-        IReadOnlyList<(double[] Deviates, double At)> draws
+        IReadOnlyList<(double[] Deviates, double At, double Expected)> draws
     )
     {
         var width = each.StandardUncertainty;
         var count = 1 + main.Length + (main.Length * (main.Length + 1) / 2);
-        var squares = new double[count, count];
+        // A symmetric matrix: what lies over its diagonal is left out, for solving does not look at it.
+        var squares = new double[count][];
+        for (var i = 0; i < count; i++)
+        {
+            squares[i] = new double[count];
+        }
+
         var products = new double[count];
-        foreach (var (deviates, at) in draws)
+        foreach (var (deviates, at, expected) in draws)
         {
             var terms = Terms(main, deviates, count);
-            var expected = each.At(deviates);
             var weight = 1 / (1 + Math.Pow(expected / (Near * width), 4));
             var differs = Bounded(at) - Bounded(expected);
             for (var i = 0; i < count; i++)
             {
-                var part = weight * terms[i];
+                var (row, part) = (squares[i], weight * terms[i]);
                 products[i] += part * differs;
-                for (var j = 0; j < count; j++)
+                for (var j = 0; j <= i; j++)
                 {
-                    squares[i, j] += part * terms[j];
+                    row[j] += part * terms[j];
                 }
             }
         }
 
         return (
-            Matrix<double>.Build.DenseOfArray(squares)
+            Matrix<double>.Build.DenseOfRowArrays(squares)
             + Matrix<double>.Build.DenseDiagonal(count, count, Holding * draws.Count)
         )
             .Cholesky()

@@ -21,9 +21,14 @@ public sealed record JointResponse(
 {
     /// <summary>The quantity where the inputs lie at these deviates.</summary>
     /// <param name="deviates">A deviate an input.</param>
-    public double At(double[] deviates)
+    public double At(double[] deviates) => At(deviates, Each.At(deviates));
+
+    /// <summary>The quantity where the inputs lie at these deviates.</summary>
+    /// <param name="deviates">A deviate an input.</param>
+    /// <param name="each">What the response to each input alone says that it is there.</param>
+    public double At(double[] deviates, double each)
     {
-        var sum = Each.At(deviates) + Shift;
+        var sum = each + Shift;
         for (var i = 0; i < Main.Count; i++)
         {
             var bend = Slopes[i];

@@ -12,10 +12,16 @@ public static class LeadDefaults
     /// <param name="ledger">Where each fill is listed.</param>
     public static Leads Complete(WiringLabel label, double ambientC, Ledger ledger) =>
         new(
-            Gauge(label.BatteryLeadAwg, "wiring.batteryLeadAwg", ledger),
-            Length(label.BatteryLeadM, "wiring.batteryLeadMm", ledger),
-            Gauge(label.MotorLeadAwg, "wiring.motorLeadAwg", ledger),
-            Length(label.MotorLeadM, "wiring.motorLeadMm", ledger),
+            new(
+                Gauge(label.BatteryLeadAwg, "wiring.batteryLeadAwg", ledger),
+                Length(label.BatteryLeadM, "wiring.batteryLeadMm", ledger),
+                ambientC
+            ),
+            new(
+                Gauge(label.MotorLeadAwg, "wiring.motorLeadAwg", ledger),
+                Length(label.MotorLeadM, "wiring.motorLeadMm", ledger),
+                ambientC
+            ),
             ledger.Figure(
                 label.InsulationC,
                 "wiring.insulationC",
@@ -25,8 +31,7 @@ public static class LeadDefaults
                 "assumed: silicone insulation"
             ),
             label.ConnectorContinuousA ?? double.NaN,
-            label.FuseA ?? double.NaN,
-            ambientC
+            label.FuseA ?? double.NaN
         );
 
     private static double Gauge(double? given, string path, Ledger ledger) =>

@@ -4,30 +4,75 @@ using PowerCheck.Model.Materials;
 namespace PowerCheck.Model.Wiring;
 
 /// <summary>The leads of a rig, every figure filled in (M10). NaN is not given.</summary>
-/// <param name="BatteryLeadAwg">Gauge of the battery leads.</param>
-/// <param name="BatteryLeadM">Length of the battery leads, one way [m].</param>
-/// <param name="MotorLeadAwg">Gauge of the motor leads.</param>
-/// <param name="MotorLeadM">Length of the motor leads, one way [m].</param>
+/// <param name="Battery">The battery leads.</param>
+/// <param name="Motor">Two motor leads.</param>
 /// <param name="InsulationC">Temperature that the insulation stands [°C].</param>
 /// <param name="ConnectorContinuousA">Continuous current of the connector [A].</param>
 /// <param name="FuseA">Rating of the fuse [A].</param>
-/// <param name="AmbientC">Air temperature [°C].</param>
 public sealed record Leads(
-    double BatteryLeadAwg,
-    double BatteryLeadM,
-    double MotorLeadAwg,
-    double MotorLeadM,
+    LeadPair Battery,
+    LeadPair Motor,
     double InsulationC,
     double ConnectorContinuousA,
-    double FuseA,
-    double AmbientC
+    double FuseA
 )
 {
+    /// <summary>Length of the battery leads, one way [m].</summary>
+    public double BatteryLeadM
+    {
+        get => Battery.LengthM;
+        init => Battery = new(Battery.Awg, value, Battery.AmbientC);
+    }
+
+    /// <summary>Length of the motor leads, one way [m].</summary>
+    public double MotorLeadM
+    {
+        get => Motor.LengthM;
+        init => Motor = new(Motor.Awg, value, Motor.AmbientC);
+    }
+
+    /// <summary>Air temperature [°C].</summary>
+    public double AmbientC
+    {
+        get => Battery.AmbientC;
+        init =>
+            (Battery, Motor) = (
+                new(Battery.Awg, Battery.LengthM, value),
+                new(Motor.Awg, Motor.LengthM, value)
+            );
+    }
+
     /// <summary>Both battery leads, there and back, at the air's temperature [Ω].</summary>
-    public double BatteryOhm => Wire.ResistanceOhm(BatteryLeadAwg, 2 * BatteryLeadM, AmbientC);
+    public double BatteryOhm => Battery.Ohm;
 
     /// <summary>Two motor leads, there and back, at the air's temperature [Ω].</summary>
-    public double MotorOhm => Wire.ResistanceOhm(MotorLeadAwg, 2 * MotorLeadM, AmbientC);
+    public double MotorOhm => Motor.Ohm;
+}
+
+/// <summary>Two leads alike, there and back. Made as a whole, for its resistance is asked for again and again.</summary>
+public readonly record struct LeadPair
+{
+    /// <summary>Two leads.</summary>
+    /// <param name="awg">Gauge.</param>
+    /// <param name="lengthM">Length, one way [m].</param>
+    /// <param name="ambientC">Air temperature [°C].</param>
+    public LeadPair(double awg, double lengthM, double ambientC)
+    {
+        (Awg, LengthM, AmbientC) = (awg, lengthM, ambientC);
+        Ohm = Wire.ResistanceOhm(awg, 2 * lengthM, ambientC);
+    }
+
+    /// <summary>Gauge.</summary>
+    public double Awg { get; }
+
+    /// <summary>Length, one way [m].</summary>
+    public double LengthM { get; }
+
+    /// <summary>Air temperature [°C].</summary>
+    public double AmbientC { get; }
+
+    /// <summary>Resistance of both at the air's temperature [Ω].</summary>
+    public double Ohm { get; }
 }
 
 /// <summary>Round copper wire by gauge (M10).</summary>

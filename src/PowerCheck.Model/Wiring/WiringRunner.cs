@@ -14,10 +14,10 @@ public static class WiringRunner
         new(
             leads.BatteryOhm,
             leads.MotorOhm,
-            Wire.FreeAirA(leads.BatteryLeadAwg, leads.InsulationC, leads.AmbientC),
-            Wire.FreeAirA(leads.MotorLeadAwg, leads.InsulationC, leads.AmbientC),
-            Wire.AdiabaticA(leads.BatteryLeadAwg, leads.AmbientC, leads.InsulationC, DamageS),
-            Wire.MeltingA(Wire.DiameterM(leads.BatteryLeadAwg)),
+            Wire.FreeAirA(leads.Battery.Awg, leads.InsulationC, leads.AmbientC),
+            Wire.FreeAirA(leads.Motor.Awg, leads.InsulationC, leads.AmbientC),
+            Wire.AdiabaticA(leads.Battery.Awg, leads.AmbientC, leads.InsulationC, DamageS),
+            Wire.MeltingA(Wire.DiameterM(leads.Battery.Awg)),
             fullV / (packOhm + leads.BatteryOhm)
         );
 }
