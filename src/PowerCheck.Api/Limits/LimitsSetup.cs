@@ -27,6 +27,7 @@ internal static class LimitsSetup
     {
         var limits = Read(builder.Configuration.GetSection("Limits"));
         builder.Services.AddSingleton(limits);
+        KeepThreads(limits);
         builder.Services.AddRequestTimeouts(timeouts =>
         {
             timeouts.AddPolicy(Checks, TimeOut(limits.Check.Seconds));
@@ -60,6 +61,14 @@ internal static class LimitsSetup
         }
 
         return endpoint;
+    }
+
+    // Checks hold their threads for seconds; whoever reads, writes or keeps time must get one all the same, at once.
+    private static void KeepThreads(ServiceLimits limits)
+    {
+        ThreadPool.GetMinThreads(out var workers, out var ports);
+        var busy = Environment.ProcessorCount * (limits.Batch.AtOnce + 2) + limits.Check.AtOnce;
+        ThreadPool.SetMinThreads(Math.Max(workers, busy), ports);
     }
 
     private static ServiceLimits Read(IConfigurationSection section)

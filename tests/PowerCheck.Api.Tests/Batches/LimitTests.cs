@@ -119,8 +119,7 @@ public class LimitTests
         await caller.Send(SampleRigs.Of("a controller that burns").ToJsonString() + "\n");
         await caller.End();
 
-        var outcome = JsonDocument.Parse((await caller.Next())!).RootElement;
-        Assert.Equal("/problems/took-too-long", outcome.GetProperty("problem").Text("type"));
+        Assert.Contains("/problems/took-too-long", await caller.Next());
         Assert.Equal(1, (await Last(caller)).GetProperty("problems").GetInt32());
     }
 
