@@ -1,19 +1,18 @@
 using System.Buffers;
 using System.Diagnostics;
+using System.Net;
 using System.Net.Http.Headers;
+using System.Net.Sockets;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Microsoft.AspNetCore.Hosting.Server;
-using Microsoft.AspNetCore.Hosting.Server.Features;
-using Microsoft.AspNetCore.Mvc.Testing;
-using Microsoft.Extensions.DependencyInjection;
 using PowerCheck.Api.Batches.Outcomes;
 using PowerCheck.Api.Checks;
 using PowerCheck.Api.Checks.Answers;
 using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Checks.Writing;
+using PowerCheck.Api.Limits;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Model.Checks;
 
@@ -21,7 +20,7 @@ namespace PowerCheck.Bench;
 
 /// <summary>
 /// How many rigs a core does through one request, against the floor: the serializer alone reading into and writing from the same
-/// types. Lines per second of processor time, of all threads; the client runs in the same process and is counted in.
+/// types. Lines per second of processor time, all threads of the service's process counted.
 /// </summary>
 internal static class FleetThroughput
 {
@@ -32,24 +31,22 @@ internal static class FleetThroughput
     public static async Task Run()
     {
         var lines = Enumerable.Range(0, Rigs).Select(Line).ToArray();
-        var reports = lines.Select(Report).ToArray();
+        var reports = lines.Select(line => Report(Read(line))).ToArray();
         using var service = new Service();
+        await service.Ready();
         for (var round = 0; round < 2; round++)
         {
-            var print = round == 1;
             var all = Floor(lines, (n, line) => All(n, line, reports[n % Rigs]));
             var verdict = Floor(lines, (n, line) => Verdict(n, line, reports[n % Rigs].Verdict));
-            var checking = Floor(lines, (n, line) => All(n, line, Report(lines[n % Rigs])));
-            Print(print, "reading and writing alone, full answers", all, all);
-            Print(print, "reading and writing alone, verdicts", verdict, all);
-            Print(print, "reading, checking and writing alone, full answers", checking, all);
-            Print(print, "service, full answers", await service.Send(lines, ""), all);
-            Print(
-                print,
-                "service, fields=verdict",
-                await service.Send(lines, "&fields=verdict"),
-                all
-            );
+            var checkAll = Floor(lines, (n, line) => All(n, line, Report(line)));
+            var checkVerdict = Floor(lines, (n, line) => Verdict(n, line, Report(line).Verdict));
+            var serviceAll = await service.Send(lines, "");
+            var serviceVerdict = await service.Send(lines, "&fields=verdict");
+            if (round == 1)
+            {
+                Print("full answers", serviceAll, all, checkAll);
+                Print("fields=verdict", serviceVerdict, verdict, checkVerdict);
+            }
         }
     }
 
@@ -63,11 +60,11 @@ internal static class FleetThroughput
         return Encoding.UTF8.GetBytes(rig.ToJsonString());
     }
 
-    private static CheckReport Report(byte[] line)
-    {
-        var request = JsonSerializer.Deserialize<CheckRequest>(line, JsonForm.Options)!;
-        return AnswerWriter.Report(request.Id, Check.Run(RigMapper.Map(request)), false);
-    }
+    private static CheckReport Report(CheckRequest request) =>
+        AnswerWriter.Report(request.Id, Check.Run(RigMapper.Map(request)), false);
+
+    private static CheckRequest Read(byte[] line) =>
+        JsonSerializer.Deserialize<CheckRequest>(line, JsonForm.Options)!;
 
     private static void All(int n, CheckRequest request, CheckReport report) =>
         Write(
@@ -106,7 +103,7 @@ internal static class FleetThroughput
         var before = Processor();
         for (var n = 0; n < Lines; n++)
         {
-            write(n, JsonSerializer.Deserialize<CheckRequest>(lines[n % Rigs], JsonForm.Options)!);
+            write(n, Read(lines[n % Rigs]));
         }
 
         return Lines / (Processor() - before);
@@ -115,38 +112,49 @@ internal static class FleetThroughput
     private static double Processor() =>
         Process.GetCurrentProcess().TotalProcessorTime.TotalSeconds;
 
-    private static void Print(bool isWanted, string what, double rate, double floor)
-    {
-        if (isWanted)
-        {
-            Console.WriteLine(
-                $"{what, -52} {rate, 8:F0} lines a core and second, {rate / floor:F2}"
-            );
-        }
-    }
+    private static void Print(string what, double service, double floor, double checking) =>
+        Console.WriteLine(
+            $"{what}: {service:F0} lines a core and second; {service / floor:F2} of reading and writing alone ({floor:F0}), {service / checking:F2} of reading, checking and writing alone ({checking:F0})"
+        );
 
-    /// <summary>The service on a socket, and a client that only counts lines.</summary>
+    /// <summary>The service as a process of its own, and a client that only counts lines.</summary>
     private sealed class Service : IDisposable
     {
-        private readonly WebApplicationFactory<PowerCheck.Api.Limits.ServiceLimits> host =
-            new WebApplicationFactory<PowerCheck.Api.Limits.ServiceLimits>().WithWebHostBuilder(
-                builder =>
-                {
-                    builder.UseSetting("urls", "http://127.0.0.1:0");
-                    builder.UseSetting("Serilog:MinimumLevel:Default", "Fatal");
-                }
-            );
+        private readonly Process process;
         private readonly HttpClient client = new();
 
         public Service()
         {
-            host.UseKestrel();
-            host.StartServer();
-            client.BaseAddress = new(
-                host.Services.GetRequiredService<IServer>()
-                    .Features.Get<IServerAddressesFeature>()!
-                    .Addresses.First()
-            );
+            using var free = new TcpListener(IPAddress.Loopback, 0);
+            free.Start();
+            var address = $"http://{free.LocalEndpoint}";
+            free.Stop();
+            client.BaseAddress = new(address);
+            string[] arguments =
+            [
+                typeof(ServiceLimits).Assembly.Location,
+                "--urls",
+                address,
+                "--Serilog:MinimumLevel:Default",
+                "Fatal",
+            ];
+            process = Process.Start("dotnet", arguments);
+        }
+
+        public async Task Ready()
+        {
+            for (var wait = 0; ; wait++)
+            {
+                try
+                {
+                    using var answer = await client.GetAsync("/health/live");
+                    return;
+                }
+                catch (HttpRequestException) when (wait < 100)
+                {
+                    await Task.Delay(100);
+                }
+            }
         }
 
         public async Task<double> Send(byte[][] lines, string query)
@@ -159,7 +167,7 @@ internal static class FleetThroughput
             }
 
             body.Position = 0;
-            var before = Processor();
+            var before = Busy();
             using var request = new HttpRequestMessage(
                 HttpMethod.Post,
                 $"/v1/checks/batch?spread=none&remedies=none{query}"
@@ -183,14 +191,21 @@ internal static class FleetThroughput
             }
 
             return count == Lines + 1
-                ? Lines / (Processor() - before)
+                ? Lines / (Busy() - before)
                 : throw new InvalidOperationException($"{count} lines came back");
+        }
+
+        private double Busy()
+        {
+            process.Refresh();
+            return process.TotalProcessorTime.TotalSeconds;
         }
 
         public void Dispose()
         {
             client.Dispose();
-            host.Dispose();
+            process.Kill();
+            process.Dispose();
         }
     }
 }

@@ -152,7 +152,7 @@ internal sealed class Batch(
         {
             if (!intake.IsComplete)
             {
-                intake.Unread();
+                intake.IsUnread();
                 since = Stopwatch.GetTimestamp();
             }
             else if (Stopwatch.GetElapsedTime(since).TotalSeconds > limits.UnreadSeconds)

@@ -6,9 +6,9 @@ using PowerCheck.Api.Limits;
 namespace PowerCheck.Api.Batches.Intake;
 
 /// <summary>
-/// Takes in a request: hands on what arrives, no faster than it is wanted, until the caller turns out not to read the answer;
-/// from then on it takes in everything at once and puts aside what is not wanted yet, so that a caller who sends all before
-/// reading never stalls.
+/// Takes in a request: hands on what arrives, no faster than it is wanted. When something is not wanted for a while, because the
+/// caller does not read the answer or the rigs take long, it takes in everything at once and puts aside what is not wanted yet,
+/// so that a caller who sends all before reading never stalls, and one who hangs up is noticed.
 /// </summary>
 /// <param name="body">The request.</param>
 /// <param name="limits">How much is taken in.</param>
@@ -17,6 +17,10 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
 {
     private const int PieceBytes = 64 * 1024;
 
+    /// <summary>How long a piece may wait before the rest of the request is put aside.</summary>
+    private static readonly TimeSpan Wait = TimeSpan.FromSeconds(0.5);
+
+    /// <summary>How long the answer may stay unread once all room for what is put aside is taken.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
     private readonly Pipe pipe = new(
@@ -26,9 +30,6 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
             minimumSegmentSize: PieceBytes,
             useSynchronizationContext: false
         )
-    );
-    private readonly TaskCompletionSource unread = new(
-        TaskCreationOptions.RunContinuationsAsynchronously
     );
     private long bytes;
     private long unreadSince;
@@ -40,13 +41,9 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
     /// <summary>Whether all of the request has been taken in.</summary>
     public bool IsComplete => isComplete;
 
-    /// <summary>Says that the caller does not read the answer, from which on the rest of the request is put aside.</summary>
-    public void Unread()
-    {
-        // Since the first time that it was noticed.
+    /// <summary>Says that the caller does not read the answer; counted from the first time on.</summary>
+    public void IsUnread() =>
         Interlocked.CompareExchange(ref unreadSince, Stopwatch.GetTimestamp(), 0);
-        unread.TrySetResult();
-    }
 
     /// <summary>Says that the caller reads.</summary>
     public void IsRead() => Volatile.Write(ref unreadSince, 0);
@@ -85,7 +82,7 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
     }
 
     /// <summary>Hands on piece by piece.</summary>
-    /// <returns>The piece that is not wanted yet when the caller turns out not to read; null at the end of the request.</returns>
+    /// <returns>The piece that was not wanted for a while; null at the end of the request.</returns>
     private async Task<Task<FlushResult>?> HandOn()
     {
         while (!isComplete)
@@ -101,12 +98,10 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
             if (!wanted.IsCompletedSuccessfully)
             {
                 var waiting = wanted.AsTask();
-                if (await Task.WhenAny(waiting, unread.Task) != waiting)
+                if (!await Ends(waiting))
                 {
                     return waiting;
                 }
-
-                await waiting;
             }
         }
 
@@ -142,6 +137,19 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         }
 
         return handingOn;
+    }
+
+    private static async Task<bool> Ends(Task waiting)
+    {
+        try
+        {
+            await waiting.WaitAsync(Wait);
+            return true;
+        }
+        catch (TimeoutException)
+        {
+            return false;
+        }
     }
 
     private AsideFile? Open()

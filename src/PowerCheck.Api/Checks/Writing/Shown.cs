@@ -8,6 +8,14 @@ internal static class Shown
 {
     private const int Digits = 6;
 
+    /// <summary>Powers of ten; up to the 22nd they are exact, so that a quotient is the double closest to the decimal.</summary>
+    private static readonly double[] Tens =
+    [
+        .. Enumerable
+            .Range(0, 23)
+            .Select(power => double.Parse($"1e{power}", CultureInfo.InvariantCulture)),
+    ];
+
     /// <summary>Beyond this no figure of a rig means anything; the document promises that none is shown.</summary>
     private const double Most = 1e12;
 
@@ -33,11 +41,10 @@ internal static class Shown
         }
 
         var places = Digits - 1 - (int)Math.Floor(Math.Log10(Math.Abs(figure)));
-        // Powers of ten up to 22 are exact, so that the quotient is the double closest to the decimal.
         return places switch
         {
-            >= 0 and <= 22 => Math.Round(figure * Math.Pow(10, places)) / Math.Pow(10, places),
-            < 0 and >= -10 => Math.Round(figure / Math.Pow(10, -places)) * Math.Pow(10, -places),
+            >= 0 and <= 22 => Math.Round(figure * Tens[places]) / Tens[places],
+            < 0 and >= -10 => Math.Round(figure / Tens[-places]) * Tens[-places],
             _ => double.Parse(
                 figure.ToString("G6", CultureInfo.InvariantCulture),
                 CultureInfo.InvariantCulture
