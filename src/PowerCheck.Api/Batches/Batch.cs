@@ -51,8 +51,15 @@ internal sealed class Batch(
         call.Outcomes.Begin(answer);
         await Flush(answer, hangUp, gone);
         var taking = Take(work, gone);
-        await Deliver(work, answer, hangUp, gone);
-        await taking;
+        try
+        {
+            await Deliver(work, answer, hangUp, gone);
+        }
+        finally
+        {
+            await taking;
+        }
+
         call.Outcomes.End(answer, tally.Write(ending.Reason, call.Entries.FirstLine));
         await Flush(answer, hangUp, gone);
     }
@@ -73,8 +80,14 @@ internal sealed class Batch(
                     break;
                 }
 
-                await work.SendAsync(entry, gone);
+                if (!await work.SendAsync(entry, gone))
+                {
+                    entry.Dispose();
+                    return;
+                }
             }
+
+            ending.AllTaken();
         }
         catch (OperationCanceledException)
         {
@@ -92,10 +105,8 @@ internal sealed class Batch(
     {
         using (entry)
         {
-            var outcome = answerer.Answer(entry, gone);
             var text = Texts.Get();
-            call.Outcomes.Write(text, outcome);
-            return new(outcome.Line, outcome.Report?.Verdict, text);
+            return new(entry.LastLine, answerer.Answer(entry, text, gone), text);
         }
     }
 
@@ -141,21 +152,20 @@ internal sealed class Batch(
     private async ValueTask Flush(PipeWriter answer, Action hangUp, CancellationToken gone)
     {
         var flush = answer.FlushAsync(gone);
-        if (flush.IsCompletedSuccessfully)
+        if (flush.IsCompleted)
         {
+            await flush;
             return;
         }
 
         var sending = flush.AsTask();
         var since = Stopwatch.GetTimestamp();
-        while (await Task.WhenAny(sending, Task.Delay(Blocked, gone)) != sending)
+        while (await Task.WhenAny(sending, Task.Delay(Blocked)) != sending)
         {
-            if (!intake.IsComplete)
-            {
-                intake.IsUnread();
-                since = Stopwatch.GetTimestamp();
-            }
-            else if (Stopwatch.GetElapsedTime(since).TotalSeconds > limits.UnreadSeconds)
+            intake.IsUnread();
+            // Who still sends may read when all is sent.
+            var unread = TimeSpan.FromSeconds(limits.UnreadSeconds);
+            if (Stopwatch.GetElapsedTime(since) > unread && intake.Silence > unread)
             {
                 hangUp();
             }

@@ -11,9 +11,6 @@ namespace PowerCheck.Api.Batches;
 /// <summary>Many checks at once.</summary>
 internal static class BatchEndpoint
 {
-    /// <summary>How long a caller who still sends is listened to when the answer is complete.</summary>
-    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(10);
-
     public static void MapBatches(this IEndpointRouteBuilder routes) =>
         routes
             .MapPost("/v1/checks/batch", Post)
@@ -54,24 +51,25 @@ internal static class BatchEndpoint
         using var stopping = life.ApplicationStopping.Register(() => ending.Reach(Reason.Shutdown));
         using var late = new CancellationTokenSource(TimeSpan.FromSeconds(limits.Batch.Seconds));
         using var onTime = late.Token.Register(() => ending.Reach(Reason.Time(limits.Batch)));
-        using var finished = CancellationTokenSource.CreateLinkedTokenSource(
+        using var listening = CancellationTokenSource.CreateLinkedTokenSource(
             context.RequestAborted
         );
         var intake = new RequestIntake(context.Request.BodyReader, limits.Batch, ending);
-        var taking = intake.Run(finished.Token);
+        var taking = intake.Run(listening.Token);
         try
         {
             await Answer(context, call, intake, ending, limits, log);
             await context.Response.CompleteAsync();
-            finished.CancelAfter(ending.Reason == Reason.Shutdown ? TimeSpan.Zero : Grace);
-        }
-        catch
-        {
-            await finished.CancelAsync();
-            throw;
         }
         finally
         {
+            intake.IsAnswered();
+            ending.Close();
+            if (life.ApplicationStopping.IsCancellationRequested)
+            {
+                await listening.CancelAsync();
+            }
+
             await taking;
         }
 
@@ -94,7 +92,7 @@ internal static class BatchEndpoint
         }
 
         context.Response.ContentType = call.Outcomes.MediaType;
-        var answerer = new LineAnswerer(call.Entries, call.Options, limits.Check, log);
+        var answerer = new LineAnswerer(call, limits.Check, log);
         await new Batch(call, answerer, limits.Batch, intake, ending).Run(
             context.Response.BodyWriter,
             context.Abort,

@@ -1,3 +1,4 @@
+using System.Buffers;
 using PowerCheck.Api.Batches.Entries;
 using PowerCheck.Api.Batches.Outcomes;
 using PowerCheck.Api.Checks;
@@ -11,34 +12,44 @@ using PowerCheck.Api.Problems;
 namespace PowerCheck.Api.Batches;
 
 /// <summary>Answers one line of many; for several at once. Whatever is wrong with a line is its own problem.</summary>
-internal sealed class LineAnswerer(
-    EntryReader entries,
-    CheckOptions options,
-    CheckLimits limits,
-    ILogger log
-)
+/// <param name="call">The call.</param>
+/// <param name="limits">How long a rig may take.</param>
+/// <param name="log">Is told of faults of ours.</param>
+internal sealed class LineAnswerer(BatchCall call, CheckLimits limits, ILogger log)
 {
     /// <summary>Checks the rig, or says why not.</summary>
     /// <param name="entry">The line.</param>
+    /// <param name="text">Where to write what became of it.</param>
     /// <param name="gone">When nobody waits any more.</param>
-    public Outcome Answer(Entry entry, CancellationToken gone)
+    /// <returns>The verdict; null for a problem.</returns>
+    public string? Answer(Entry entry, ArrayBufferWriter<byte> text, CancellationToken gone)
     {
         using var stop = CancellationTokenSource.CreateLinkedTokenSource(gone);
         stop.CancelAfter(TimeSpan.FromSeconds(limits.Seconds));
         try
         {
-            return Answered(entry, stop.Token);
+            var outcome = Answered(entry, stop.Token);
+            call.Outcomes.Write(text, outcome);
+            return outcome.Report?.Verdict;
         }
         catch (OperationCanceledException) when (!gone.IsCancellationRequested)
         {
-            return Problem(entry, null, ProblemOf.TooLong(limits.Seconds));
+            Instead(entry, text, ProblemOf.TooLong(limits.Seconds));
         }
         // A fault of ours in one line must not cost the others their answers.
         catch (Exception failure) when (failure is not OperationCanceledException)
         {
             log.LogError(failure, "Line {Line} could not be answered", entry.Line);
-            return Problem(entry, null, ProblemOf.Internal());
+            Instead(entry, text, ProblemOf.Internal());
         }
+
+        return null;
+    }
+
+    private void Instead(Entry entry, ArrayBufferWriter<byte> text, ProblemResult problem)
+    {
+        text.ResetWrittenCount();
+        call.Outcomes.Write(text, Problem(entry, null, problem));
     }
 
     private Outcome Answered(Entry entry, CancellationToken stop)
@@ -49,7 +60,7 @@ internal sealed class LineAnswerer(
         }
 
         var faults = new Faults();
-        var (request, problem) = entries.Read(entry, faults);
+        var (request, problem) = call.Entries.Read(entry, faults);
         if (problem is not null)
         {
             return Problem(entry, request, problem);
@@ -65,8 +76,8 @@ internal sealed class LineAnswerer(
             return Problem(entry, request, ProblemOf.Request(faults));
         }
 
-        var result = new CheckCall(request, options).Run(stop);
-        var report = AnswerWriter.Report(request.Id, result, options.AllFindings);
+        var result = new CheckCall(request, call.Options).Run(stop);
+        var report = AnswerWriter.Report(request.Id, result, call.Options.AllFindings);
         return new(entry.Line, request.Id, report, null);
     }
 

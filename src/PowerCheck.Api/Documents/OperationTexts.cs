@@ -53,8 +53,10 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
             )
         )
         {
-            response.Description = string.Equals(status, "200", StringComparison.Ordinal)
-                ? "The answer."
+            response.Description =
+                string.Equals(status, "200", StringComparison.Ordinal) ? "The answer."
+                : status is "503" && operation.OperationId is not "isReady"
+                    ? "The service is busy, or the answer would take too long; type says which. Retry-After says when to try again."
                 : ProblemKinds.Of(int.Parse(status)).Title + ".";
             Headers(response);
             sorted[status] = response;

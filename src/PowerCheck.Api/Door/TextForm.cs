@@ -9,8 +9,13 @@ namespace PowerCheck.Api.Door;
 /// which the door then refuses.
 /// </summary>
 /// <param name="Write">Writes it.</param>
-/// <param name="Unit">The unit of its figure; null when it is none.</param>
-internal sealed record TextForm(Action<Utf8JsonWriter, string> Write, Unit? Unit = null)
+/// <param name="IsFigure">Whether it is a figure.</param>
+/// <param name="Unit">The unit of its figure; null when it has none that could be another.</param>
+internal sealed record TextForm(
+    Action<Utf8JsonWriter, string> Write,
+    bool IsFigure = false,
+    Unit? Unit = null
+)
 {
     /// <summary>A word or free text.</summary>
     public static readonly TextForm Plain = new((json, text) => json.WriteStringValue(text));
@@ -22,7 +27,8 @@ internal sealed record TextForm(Action<Utf8JsonWriter, string> Write, Unit? Unit
     public static readonly TextForm Words = new(WriteWords);
 
     /// <summary>A figure.</summary>
-    public static TextForm Figure(FigureAttribute figure) => new(WriteFigure, figure.Unit);
+    public static TextForm Figure(FigureAttribute figure) =>
+        new(WriteFigure, IsFigure: true, figure.Unit);
 
     /// <summary>The figure that a text says, with a decimal point.</summary>
     public static bool TryParse(string text, out double figure) =>

@@ -84,7 +84,7 @@ public sealed class BatchLimits
     public double UnreadSeconds { get; init; } = 300;
 
     /// <summary>Most bytes that are put aside for a caller who sends without reading. Reached, and still nothing read: a tally that says so.</summary>
-    [Figure(nameof(Unit.One), 0, 1e12, 1_073_741_824)]
+    [Figure(nameof(Unit.One), 65536, 1e12, 1_073_741_824)]
     public long AsideBytes { get; init; } = 1_073_741_824;
 
     /// <summary>Lines of one request that are in work at once.</summary>

@@ -34,8 +34,8 @@ internal static class ProblemKinds
     public static readonly ProblemKind TooLarge = Kind(
         "too-large",
         413,
-        "The body is too large",
-        "The body has more bytes than the service reads. Leave out what is not needed."
+        "The body or line is too large",
+        "The body, or a line of many, has more bytes than the service reads. Leave out what is not needed."
     );
 
     public static readonly ProblemKind UnsupportedMediaType = Kind(

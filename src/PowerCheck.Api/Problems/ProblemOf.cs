@@ -57,6 +57,20 @@ internal static class ProblemOf
             $"Line {line}: a quote is not closed where the cell ends. Write a quote within a cell twice, and the cell in quotes."
         );
 
+    /// <summary>A row with a line end that is none.</summary>
+    public static ProblemResult LineEnds(long line) =>
+        new(
+            ProblemKinds.Malformed,
+            $"Line {line} has a carriage return in it that does not stand before a line feed. Save the table with line feeds at the line ends, and put a cell in quotes that has a line end in it."
+        );
+
+    /// <summary>A line of many that has too many bytes.</summary>
+    public static ProblemResult LineSize(long line) =>
+        new(
+            ProblemKinds.TooLarge,
+            $"A rig may have {BodyReader.MostBytes} bytes and line {line} has more."
+        );
+
     /// <summary>A line of a table that is not UTF-8.</summary>
     public static ProblemResult NotUtf8(long line) =>
         new(

@@ -61,6 +61,8 @@ public class HeaderTests
     [Theory]
     [InlineData("kg", "A")]
     [InlineData("kg", "stones of old")]
+    [InlineData("kg", "KG")]
+    [InlineData("mΩ", "MOhm")]
     [InlineData("°", "mm")]
     public void A_unit_of_another_kind_is_none(string own, string symbol) =>
         Assert.Null(HeaderUnits.From(Units[own], symbol));
@@ -84,6 +86,8 @@ public class HeaderTests
     [InlineData("controller.motorKinds,controller.motorKinds.0", "doubled", null)]
     [InlineData("vehicle.massKg[A]", "out-of-range", null)]
     [InlineData("motor.kind[kg]", "out-of-range", null)]
+    [InlineData("motor.kvRpmPerVolt[Hz]", "out-of-range", null)]
+    [InlineData("tolerances.vehicle.massKg.absolute[%]", "out-of-range", null)]
     [InlineData("accessories.1.kind", "missing", null)]
     public async Task A_header_that_names_no_rig_is_refused_whole(
         string header,

@@ -94,11 +94,17 @@ public sealed class StreamTests : IDisposable
     }
 
     [Fact]
-    public async Task What_was_put_aside_leaves_no_file_behind()
+    public async Task A_row_is_answered_though_other_lines_stood_before_the_header()
     {
-        await A_caller_who_sends_all_before_reading_gets_every_outcome();
+        using var caller = await service.Call(Verdicts + "&form=ndjson", Fleet.Table);
 
-        Assert.Empty(Directory.GetFiles(Path.GetTempPath(), "powercheck-*.aside"));
+        await caller.Send(
+            "sep=,\n\nvehicle.massKg,motor.name,controller.name,battery.name\n3,,,\n"
+        );
+
+        Assert.Equal(4, (await Outcome(caller)).GetProperty("line").GetInt32());
+        await caller.End();
+        Assert.Equal(1, (await Outcome(caller)).GetProperty("lines").GetInt32());
     }
 
     private static async Task<JsonElement> Outcome(Caller caller) =>

@@ -163,6 +163,7 @@ public class TableTests
     [InlineData("R,17\n", "The row has 13 cells and the header 12")]
     [InlineData("\"rig,brushed,1500\n", "a quote is not closed")]
     [InlineData("\"rig\"x,brushed,1500\n", "a quote is not closed")]
+    [InlineData("R\rR\n", "carriage return")]
     public async Task A_row_that_is_no_row_is_a_problem_and_spoils_none_after_it(
         string row,
         string reason
@@ -186,6 +187,105 @@ public class TableTests
 
         Assert.Equal("a, \"b\"\nc", rows[0]["id"]);
         Assert.Equal("4", rows[1]["line"]);
+    }
+
+    [Fact]
+    public async Task Stray_quotes_swallow_no_row_between_them()
+    {
+        var rows = (
+            await Fleet.Send($"{Header}\n\"a{Row[3..]}\n{Row}\n{Row}\"\n{Row}", Fleet.Table)
+        ).Rows();
+
+        Assert.Equal(["2", "3", "4", "5", "4"], rows.Select(one => one["line"]));
+        Assert.Equal(
+            ["problem", "check", "problem", "check", "tally"],
+            rows.Select(one => one["kind"])
+        );
+    }
+
+    [Fact]
+    public async Task A_quote_that_is_never_closed_costs_one_line_only()
+    {
+        var table =
+            $"{Header}\n\"a{Row[3..]}\n" + string.Concat(Enumerable.Repeat(Row + "\n", 150));
+
+        var tally = (await Fleet.Send(table, Fleet.Table, AsLines + "&fields=verdict")).Outcomes()[
+            ^1
+        ];
+
+        Assert.Equal(1, tally.GetProperty("problems").GetInt32());
+        Assert.Equal(151, tally.GetProperty("lines").GetInt32());
+    }
+
+    [Fact]
+    public async Task Where_a_row_goes_on_over_line_ends_the_next_is_counted_from_its_last()
+    {
+        var rig = Row[3..];
+        using var service = new Listening(("Limits:Batch:Lines", "1"));
+        using var request = Fleet.Request(
+            Encoding.UTF8.GetBytes($"{Header}\n\"a\nb\nc\"{rig}\n{Row}\n"),
+            Fleet.Table,
+            AsLines
+        );
+
+        using var response = await service.Client.SendAsync(request);
+        var outcomes = (await Answer.Of(response)).Outcomes();
+
+        Assert.Equal(2, outcomes[0].GetProperty("line").GetInt32());
+        Assert.Equal(5, outcomes[^1].GetProperty("nextLine").GetInt32());
+    }
+
+    [Fact]
+    public async Task A_cell_under_no_heading_is_a_problem()
+    {
+        var rows = (await Fleet.Send($"{Header},\n{Row},lost\n{Row},\n", Fleet.Table)).Rows();
+
+        Assert.StartsWith("Column 13 says \"lost\" and has no heading", rows[0]["problem"]);
+        Assert.Equal("check", rows[1]["kind"]);
+    }
+
+    [Theory]
+    [InlineData("2.500", false)]
+    [InlineData("0.500", true)]
+    [InlineData("2.5", true)]
+    [InlineData("2,500", true)]
+    public async Task A_point_that_may_part_thousands_is_not_guessed_at(string mass, bool isClear)
+    {
+        var body = $"{Header}\n{Row}"
+            .Replace(',', ';')
+            .Replace("2.5", mass, StringComparison.Ordinal);
+
+        var row = (await Fleet.Send(body, Fleet.Table)).Rows(";")[0];
+
+        Assert.Equal(isClear ? "check" : "problem", row["kind"]);
+        Assert.Equal(!isClear, row["problem"].Contains("thousands", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public async Task A_problem_that_a_spreadsheet_would_compute_is_made_harmless()
+    {
+        var answer = await Fleet.Send(
+            """{"=HYPERLINK(1)":1,"motor":{},"controller":{},"battery":{},"vehicle":{"massKg":3}}""",
+            Fleet.Lines,
+            Fleet.Quick + "&form=csv"
+        );
+
+        Assert.StartsWith("'=HYPERLINK", answer.Rows()[0]["problem"]);
+    }
+
+    [Fact]
+    public async Task The_tally_of_a_table_speaks_whatever_members_are_asked_for()
+    {
+        var tally = (
+            await Fleet.Send(
+                $"{Header}\n{Row}",
+                Fleet.Table,
+                Fleet.Quick + "&fields=endurance.minutes"
+            )
+        ).Rows()[^1];
+
+        Assert.Contains("0 not checked, by model", tally["endurance.minutes"]);
+        Assert.Contains("Stop using a pack", tally["endurance.minutes"]);
     }
 
     [Fact]

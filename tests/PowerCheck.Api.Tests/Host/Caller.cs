@@ -19,13 +19,13 @@ internal sealed class Caller : IDisposable
         connection.ReceiveBufferSize = 16 * 1024;
     }
 
-    public async Task Begin(string query)
+    public async Task Begin(string query, string type)
     {
         await connection.ConnectAsync(address.Host, address.Port);
         answer = new(connection.GetStream());
         await Write(
             $"POST /v1/checks/batch{query} HTTP/1.1\r\nHost: {address.Authority}\r\n"
-                + "Content-Type: application/x-ndjson\r\nTransfer-Encoding: chunked\r\n\r\n"
+                + $"Content-Type: {type}\r\nTransfer-Encoding: chunked\r\n\r\n"
         );
     }
 

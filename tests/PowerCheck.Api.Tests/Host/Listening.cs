@@ -38,10 +38,10 @@ internal sealed class Listening : IDisposable
     public HttpClient Client { get; }
 
     /// <summary>A connection on which a request for many checks has begun, in chunks of the caller's choosing.</summary>
-    public async Task<Caller> Call(string query = Fleet.Quick)
+    public async Task<Caller> Call(string query = Fleet.Quick, string type = Fleet.Lines)
     {
         var caller = new Caller(Address);
-        await caller.Begin(query);
+        await caller.Begin(query, type);
         return caller;
     }
 

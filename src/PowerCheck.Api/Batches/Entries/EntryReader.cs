@@ -96,7 +96,7 @@ internal abstract class EntryReader
     }
 
     /// <summary>An entry that has more bytes than a rig may have.</summary>
-    protected static Entry TooLong(long line) => new(line, null, ProblemOf.Size());
+    protected static Entry TooLong(long line) => new(line, null, ProblemOf.LineSize(line));
 
     /// <summary>Whether there is nothing but white space.</summary>
     protected static bool IsBlank(in ReadOnlySequence<byte> text)

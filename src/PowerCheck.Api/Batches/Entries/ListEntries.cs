@@ -106,7 +106,12 @@ internal sealed class ListEntries(Ending ending) : EntryReader
     private bool TakeAfter(ref ReadOnlySequence<byte> rest, out Entry? entry)
     {
         entry = isAfter || IsBlank(rest) ? null : new(++Line, null, ProblemOf.AfterList());
-        isAfter |= entry is not null;
+        if (entry is not null)
+        {
+            isAfter = true;
+            ending.Note(Reason.AfterList);
+        }
+
         rest = rest.Slice(rest.End);
         return entry is not null;
     }

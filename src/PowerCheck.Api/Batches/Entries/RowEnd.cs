@@ -18,6 +18,9 @@ internal enum RowState
 /// <summary>Finds where a row of a table ends: at a line end that stands outside quotes.</summary>
 internal static class RowEnd
 {
+    /// <summary>Most lines of one row. A quote that is open for longer was never meant to be one.</summary>
+    private const int MostLines = 100;
+
     private enum At
     {
         Start,
@@ -29,15 +32,16 @@ internal static class RowEnd
     /// <summary>Looks for the end of the first row.</summary>
     /// <param name="text">What there is.</param>
     /// <param name="delimiter">What stands between cells.</param>
+    /// <param name="cells">How many cells a row has that goes on over line ends; another one is broken.</param>
     /// <param name="isLast">Whether nothing more comes, so that the end of the text ends the row too.</param>
     public static (RowState State, long Length) Find(
         in ReadOnlySequence<byte> text,
         byte delimiter,
+        int cells,
         bool isLast
     )
     {
-        var at = At.Start;
-        var length = 0L;
+        var (at, lines, found, length) = (At.Start, 1, 1, 0L);
         foreach (var piece in text)
         {
             foreach (var one in piece.Span)
@@ -45,20 +49,25 @@ internal static class RowEnd
                 length++;
                 if (one == (byte)'\n' && at != At.Quoted)
                 {
-                    return (RowState.Whole, length);
+                    return (
+                        lines == 1 || found == cells ? RowState.Whole : RowState.Broken,
+                        length
+                    );
                 }
 
                 at = Next(at, one, delimiter);
-                if (at is At.Closed && IsStray(one))
+                found += at == At.Start ? 1 : 0;
+                lines += one == (byte)'\n' ? 1 : 0;
+                if (lines > MostLines || (at is At.Closed && IsStray(one)))
                 {
                     return (RowState.Broken, length);
                 }
             }
         }
 
-        return at == At.Quoted && isLast ? (RowState.Broken, length)
-            : isLast ? (RowState.Whole, length)
-            : (RowState.Open, length);
+        return !isLast ? (RowState.Open, length)
+            : at == At.Quoted || (lines > 1 && found != cells) ? (RowState.Broken, length)
+            : (RowState.Whole, length);
     }
 
     private static At Next(At at, byte one, byte delimiter) =>

@@ -14,8 +14,7 @@ namespace PowerCheck.Api.Batches.Entries;
 internal sealed class RowEntries : EntryReader
 {
     private bool isPassing;
-    private Branch root = new() { Path = "" };
-    private int columns;
+    private TableHeader header = TableHeader.Empty;
 
     /// <summary>How the table is written.</summary>
     public TableStyle Style { get; private set; } = TableStyle.Plain;
@@ -30,7 +29,9 @@ internal sealed class RowEntries : EntryReader
         {
             var read = await arrived.ReadAsync(stop);
             var (isRead, problem) = Header(read.Buffer, read.IsCompleted, out var consumed);
-            arrived.AdvanceTo(consumed, isRead ? consumed : read.Buffer.End);
+            // What is left of the buffer is to be looked at again only where something was taken off it.
+            var isTaken = isRead || !consumed.Equals(read.Buffer.Start);
+            arrived.AdvanceTo(consumed, isTaken ? consumed : read.Buffer.End);
             if (isRead)
             {
                 return problem;
@@ -46,8 +47,13 @@ internal sealed class RowEntries : EntryReader
             return (null, ProblemOf.NotUtf8(entry.Line));
         }
 
-        var row = new Row(TableText.Cells(entry.Text.Bytes, Style.Delimiter), Style.IsDecimalComma);
-        RefuseWidth(row, faults);
+        if (TableText.Cells(entry.Text.Bytes, Style.Delimiter) is not { } cells)
+        {
+            return (null, ProblemOf.LineEnds(entry.Line));
+        }
+
+        var row = new Row(cells, Style.IsDecimalComma);
+        header.RefuseShape(row, faults);
         return faults.None ? (Request(row, faults), null) : (null, null);
     }
 
@@ -65,7 +71,7 @@ internal sealed class RowEntries : EntryReader
             return Pass(ref rest);
         }
 
-        var (state, length) = RowEnd.Find(rest, (byte)Style.Delimiter, isLast);
+        var (state, length) = RowEnd.Find(rest, (byte)Style.Delimiter, header.Width, isLast);
         if (state == RowState.Whole)
         {
             entry = Whole(rest.Slice(0, length));
@@ -108,7 +114,7 @@ internal sealed class RowEntries : EntryReader
         Line += Math.Max(0, Lines(row) - 1);
         return row.Length > BodyReader.MostBytes ? TooLong(first)
             : IsBlankRow(row) ? null
-            : Take(first, row);
+            : Take(first, row) with { LastLine = Line };
     }
 
     private bool IsBlankRow(in ReadOnlySequence<byte> row)
@@ -136,26 +142,12 @@ internal sealed class RowEntries : EntryReader
         return lines;
     }
 
-    private void RefuseWidth(Row row, Faults faults)
-    {
-        if (row.Count != columns)
-        {
-            faults.Add(
-                new(
-                    "",
-                    FaultCode.Conflict,
-                    $"The row has {row.Count} cells and the header {columns}. Give a cell a column, empty where nothing is known, and put a cell in quotes that has the separator in it."
-                )
-            );
-        }
-    }
-
     private CheckRequest? Request(Row row, Faults faults)
     {
         var text = new ArrayBufferWriter<byte>(1024);
         using (var json = new Utf8JsonWriter(text))
         {
-            root.Write(json, row, faults);
+            header.Rig.Write(json, row, faults);
         }
 
         return RequestReader.Read<CheckRequest>(text.WrittenSpan, faults).Request;
@@ -198,10 +190,13 @@ internal sealed class RowEntries : EntryReader
         }
 
         Style = Style with { Delimiter = TableStyle.DelimiterOf(text) };
-        var header = TableText.Cells(Encoding.UTF8.GetBytes(text), Style.Delimiter);
+        if (TableText.Cells(Encoding.UTF8.GetBytes(text), Style.Delimiter) is not { } headings)
+        {
+            return (true, ProblemOf.LineEnds(Line));
+        }
+
         var faults = new Faults();
-        columns = header.Length;
-        root = TableHeader.Read(header, faults);
+        header = TableHeader.Read(headings, faults);
         return (true, faults.None ? null : ProblemOf.Request(faults));
     }
 }

@@ -81,7 +81,7 @@ internal sealed class AsideFile(long bound) : IDisposable
 
     // Where in the file a position lies, and how much of a length follows there before the file begins anew.
     private (long At, long Length) Run(long position, long length) =>
-        bound == 0 ? (0, 0) : (position % bound, Math.Min(length, bound - (position % bound)));
+        (position % bound, Math.Min(length, bound - (position % bound)));
 
     private static SafeFileHandle Nameless()
     {
@@ -97,8 +97,10 @@ internal sealed class AsideFile(long bound) : IDisposable
         return nameless;
     }
 
+    // Who was signalled already looks again after taking the signal, and must then see what was written before.
     private static void Signal(SemaphoreSlim waiting)
     {
+        Interlocked.MemoryBarrier();
         if (waiting.CurrentCount == 0)
         {
             waiting.Release();

@@ -14,6 +14,11 @@ internal sealed record Reason(string Word, string Message)
         "The request broke off, or its list is not closed. Send the lines from nextLine on again."
     );
 
+    public static readonly Reason AfterList = new(
+        "after-list",
+        "Text follows the end of the list and was not read. Put all rigs into one list."
+    );
+
     public static readonly Reason Shutdown = new(
         "shutdown",
         $"The service is being stopped. {Resume}"
@@ -34,6 +39,6 @@ internal sealed record Reason(string Word, string Message)
     public static Reason Aside(BatchLimits limits) =>
         new(
             "aside-limit",
-            $"The answer was not read while the request was sent, and {limits.AsideBytes} bytes of it are put aside at most. {Resume}"
+            $"The answer was not read while the request was sent, and no more of it could be put aside: {limits.AsideBytes} bytes at most, and what the disk has room for. {Resume}"
         );
 }

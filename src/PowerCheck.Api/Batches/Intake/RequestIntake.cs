@@ -23,6 +23,9 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
     /// <summary>How long the answer may stay unread once all room for what is put aside is taken.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
+    /// <summary>How long a caller may be silent before what is left of the request is no longer waited for.</summary>
+    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
+
     private readonly Pipe pipe = new(
         new(
             pauseWriterThreshold: 4 * PieceBytes,
@@ -32,14 +35,16 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         )
     );
     private long bytes;
+    private long arrivedAt = Stopwatch.GetTimestamp();
     private long unreadSince;
     private volatile bool isComplete;
+    private volatile bool isAnswered;
 
     /// <summary>What arrived, in order.</summary>
     public PipeReader Arrived => pipe.Reader;
 
-    /// <summary>Whether all of the request has been taken in.</summary>
-    public bool IsComplete => isComplete;
+    /// <summary>For how long nothing has arrived.</summary>
+    public TimeSpan Silence => Stopwatch.GetElapsedTime(Volatile.Read(ref arrivedAt));
 
     /// <summary>Says that the caller does not read the answer; counted from the first time on.</summary>
     public void IsUnread() =>
@@ -48,115 +53,96 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
     /// <summary>Says that the caller reads.</summary>
     public void IsRead() => Volatile.Write(ref unreadSince, 0);
 
+    /// <summary>Says that the answer is written to its end.</summary>
+    public void IsAnswered() => isAnswered = true;
+
     /// <summary>
     /// Takes in the request until all of it is handed on or the batch ends, and then lets the rest of it pass, so that a caller
     /// who sends all before reading gets to the answer.
     /// </summary>
-    /// <param name="finished">When the answer is written.</param>
-    public async Task Run(CancellationToken finished)
+    /// <param name="gone">When nobody waits any more.</param>
+    public async Task Run(CancellationToken gone)
     {
-        var putAside = Task.CompletedTask;
         try
         {
             if (await HandOn() is { } waiting)
             {
-                putAside = await TakeInAtOnce(waiting);
+                await TakeInAtOnce(waiting, gone);
             }
         }
         catch (OperationCanceledException)
         {
             // The batch ends: what was handed on is all that counts.
         }
-        catch (IOException)
-        {
-            ending.Reach(Reason.CutOff);
-        }
 
-        await Task.WhenAll(Complete(putAside), Discard(finished));
-    }
-
-    private async Task Complete(Task putAside)
-    {
-        await putAside;
         await pipe.Writer.CompleteAsync();
+        await Discard(gone);
     }
 
     /// <summary>Hands on piece by piece.</summary>
     /// <returns>The piece that was not wanted for a while; null at the end of the request.</returns>
     private async Task<Task<FlushResult>?> HandOn()
     {
-        while (!isComplete)
+        while (await Next() is { } read)
         {
-            var read = await Next();
             foreach (var piece in read.Buffer)
             {
                 pipe.Writer.Write(piece.Span);
             }
 
             Taken(read);
-            var wanted = pipe.Writer.FlushAsync(ending.Stop);
-            if (!wanted.IsCompletedSuccessfully)
+            var waiting = pipe.Writer.FlushAsync(ending.Stop).AsTask();
+            if (!await Ends(waiting))
             {
-                var waiting = wanted.AsTask();
-                if (!await Ends(waiting))
-                {
-                    return waiting;
-                }
+                return waiting;
             }
         }
 
         return null;
     }
 
-    private async Task<Task> TakeInAtOnce(Task<FlushResult> waiting)
+    private static async ValueTask<bool> Ends(Task waiting)
     {
-        if (Open() is not { } file)
+        if (!waiting.IsCompleted)
+        {
+            await Task.WhenAny(waiting, Task.Delay(Wait));
+        }
+
+        return waiting.IsCompleted;
+    }
+
+    private async Task TakeInAtOnce(Task<FlushResult> waiting, CancellationToken gone)
+    {
+        using var file = Open();
+        if (file is null)
         {
             ending.Note(Reason.Aside(limits));
-            return waiting;
+            await Task.WhenAll(waiting, Discard(gone));
+            return;
         }
 
         var handingOn = HandOn(file, waiting);
         try
         {
-            while (!isComplete)
+            if (!await PutAside(file))
             {
-                var read = await Next();
-                var isRoom = await PutAside(file, read.Buffer);
-                Taken(read);
-                if (!isRoom)
-                {
-                    ending.Note(Reason.Aside(limits));
-                    break;
-                }
+                ending.Note(Reason.Aside(limits));
+                file.End();
+                await Discard(gone);
             }
         }
         finally
         {
             file.End();
-        }
-
-        return handingOn;
-    }
-
-    private static async Task<bool> Ends(Task waiting)
-    {
-        try
-        {
-            await waiting.WaitAsync(Wait);
-            return true;
-        }
-        catch (TimeoutException)
-        {
-            return false;
+            await handingOn;
         }
     }
 
-    private AsideFile? Open()
+    private static AsideFile? TryOpen(long bound)
     {
         try
         {
-            return new(limits.AsideBytes);
+            return new(bound);
         }
         catch (Exception noFile) when (noFile is IOException or UnauthorizedAccessException)
         {
@@ -164,20 +150,36 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         }
     }
 
-    private async ValueTask<bool> PutAside(AsideFile file, ReadOnlySequence<byte> buffer)
+    private AsideFile? Open() => TryOpen(limits.AsideBytes);
+
+    /// <summary>Puts all aside that arrives.</summary>
+    /// <returns>False when there is no room for it.</returns>
+    private async ValueTask<bool> PutAside(AsideFile file)
     {
-        try
+        while (await Next() is { } read)
         {
-            return await Put(file, buffer);
+            try
+            {
+                if (!await PutAside(file, read.Buffer))
+                {
+                    return false;
+                }
+            }
+            catch (IOException)
+            {
+                // No room on the disk: as if the bound were reached.
+                return false;
+            }
+            finally
+            {
+                Taken(read);
+            }
         }
-        catch (IOException)
-        {
-            // No room on the disk: as if the bound were reached.
-            return false;
-        }
+
+        return true;
     }
 
-    private async ValueTask<bool> Put(AsideFile file, ReadOnlySequence<byte> buffer)
+    private async ValueTask<bool> PutAside(AsideFile file, ReadOnlySequence<byte> buffer)
     {
         foreach (var piece in buffer)
         {
@@ -198,30 +200,31 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
     /// <summary>Hands on what is put aside.</summary>
     private async Task HandOn(AsideFile file, Task<FlushResult> waiting)
     {
-        using (file)
+        try
         {
-            try
+            await waiting;
+            while (
+                await file.Read(pipe.Writer.GetMemory(PieceBytes), ending.Stop) is var count and > 0
+            )
             {
-                await waiting;
-                while (
-                    await file.Read(pipe.Writer.GetMemory(PieceBytes), ending.Stop)
-                        is var count
-                            and > 0
-                )
-                {
-                    pipe.Writer.Advance(count);
-                    await pipe.Writer.FlushAsync(ending.Stop);
-                }
+                pipe.Writer.Advance(count);
+                await pipe.Writer.FlushAsync(ending.Stop);
             }
-            catch (OperationCanceledException)
-            {
-                // The batch ends: what was handed on is all that counts.
-            }
+        }
+        catch (OperationCanceledException)
+        {
+            // The batch ends: what was handed on is all that counts.
         }
     }
 
-    private async ValueTask<ReadResult> Next()
+    /// <summary>What arrives next; null at the end of the request, or where it broke off.</summary>
+    private async ValueTask<ReadResult?> Next()
     {
+        if (isComplete)
+        {
+            return null;
+        }
+
         using var quiet = CancellationTokenSource.CreateLinkedTokenSource(ending.Stop);
         quiet.CancelAfter(TimeSpan.FromSeconds(limits.IdleSeconds));
         try
@@ -230,14 +233,21 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         }
         catch (OperationCanceledException)
         {
-            // Has no effect when the batch ends anyway.
+            // Changes nothing when the batch ends anyway.
             ending.Reach(Reason.Idle(limits));
             throw;
+        }
+        catch (IOException)
+        {
+            ending.Note(Reason.CutOff);
+            isComplete = true;
+            return null;
         }
     }
 
     private void Taken(ReadResult read)
     {
+        Volatile.Write(ref arrivedAt, Stopwatch.GetTimestamp());
         bytes += read.Buffer.Length;
         isComplete = read.IsCompleted;
         body.AdvanceTo(read.Buffer.End);
@@ -251,20 +261,25 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         Volatile.Read(ref unreadSince) is var since and > 0
         && Stopwatch.GetElapsedTime(since) >= Patience;
 
-    private async Task Discard(CancellationToken finished)
+    /// <summary>Lets what is left of the request pass, until it ends or, once the answer is written, nothing more comes.</summary>
+    private async Task Discard(CancellationToken gone)
     {
-        try
+        while (!isComplete)
         {
-            while (!isComplete)
+            using var quiet = CancellationTokenSource.CreateLinkedTokenSource(gone);
+            quiet.CancelAfter(Grace);
+            try
             {
-                var read = await body.ReadAsync(finished);
-                body.AdvanceTo(read.Buffer.End);
-                isComplete = read.IsCompleted;
+                Taken(await body.ReadAsync(quiet.Token));
             }
-        }
-        catch (Exception broken) when (broken is OperationCanceledException or IOException)
-        {
-            // The answer is written, or the caller is gone.
+            catch (OperationCanceledException) when (!isAnswered && !gone.IsCancellationRequested)
+            {
+                // The caller may be waiting for the answer.
+            }
+            catch (Exception broken) when (broken is OperationCanceledException or IOException)
+            {
+                return;
+            }
         }
     }
 }

@@ -15,7 +15,7 @@ public sealed class OutcomeAnswer
 
     /// <summary>Where the rig stands in the request, from 1: the line, blank ones and a header counted too, or the item of a list.</summary>
     [Figure(nameof(Unit.One), 1, 1e12, 17)]
-    public required long Line { get; init; }
+    public long? Line { get; init; }
 
     /// <summary>The id of the rig, where it could be read.</summary>
     [Text(120, "rig-7")]
@@ -37,7 +37,7 @@ public sealed class TallyAnswer
 {
     /// <summary>tally.</summary>
     [Text(20, "tally")]
-    public string Kind => "tally";
+    public required string Kind { get; init; }
 
     /// <summary>Lines answered.</summary>
     [Figure(nameof(Unit.One), 0, 1e12, 4000)]
@@ -54,7 +54,7 @@ public sealed class TallyAnswer
     [Flag(true)]
     public required bool Complete { get; init; }
 
-    /// <summary>Why not, in a word: line-limit, byte-limit, time-limit, idle, aside-limit, cut-off or shutdown. More may come.</summary>
+    /// <summary>Why not, in a word: line-limit, byte-limit, time-limit, idle, aside-limit, cut-off, after-list or shutdown. More may come.</summary>
     [Text(40, "time-limit")]
     public string? Reason { get; init; }
 

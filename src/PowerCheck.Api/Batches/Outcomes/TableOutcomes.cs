@@ -33,6 +33,10 @@ internal sealed class TableOutcomes(IReadOnlyList<FieldPath>? fields, Func<Table
     private readonly (string Heading, FieldPath Path)[] columns =
         fields?.Select(field => (field.Text, field)).ToArray() ?? Usual;
 
+    /// <summary>The column in which the tally speaks: the summary's, or the first.</summary>
+    private int Told =>
+        Math.Max(0, Array.FindIndex(columns, column => column.Heading is "summary"));
+
     /// <inheritdoc/>
     public override string MediaType => "text/csv; charset=utf-8; header=present";
 
@@ -55,7 +59,7 @@ internal sealed class TableOutcomes(IReadOnlyList<FieldPath>? fields, Func<Table
             outcome.Line.ToString(CultureInfo.InvariantCulture),
             Harmless(outcome.Id),
             columns.Select(column => Cell(column.Path, outcome.Report)),
-            outcome.Problem is { } problem ? Text(problem) : ""
+            outcome.Problem is { } problem ? Harmless(Text(problem)) : ""
         );
 
     /// <inheritdoc/>
@@ -65,15 +69,17 @@ internal sealed class TableOutcomes(IReadOnlyList<FieldPath>? fields, Func<Table
             tally.Kind,
             tally.Lines.ToString(CultureInfo.InvariantCulture),
             "",
-            columns.Select(column => column.Heading is "summary" ? Text(tally) : ""),
-            tally.Message is { } message ? $"{tally.Reason}: {message}" : ""
+            columns.Select((_, at) => at == Told ? Text(tally) : ""),
+            tally.Message is { } message
+                ? $"{tally.Reason}: {message} nextLine is {tally.NextLine}."
+                : ""
         );
 
     private static (string Heading, FieldPath Path) Column(string heading, string path) =>
         (heading, FieldPath.Of(path)!);
 
     private static string Text(TallyAnswer tally) =>
-        $"{tally.Verdicts.Suitable} suitable, {tally.Verdicts.Limited} limited, {tally.Verdicts.Unsuitable} unsuitable, {tally.Verdicts.Undetermined} undetermined, {tally.Problems} not checked. {tally.BatterySafety.Leading}";
+        $"{tally.Verdicts.Suitable} suitable, {tally.Verdicts.Limited} limited, {tally.Verdicts.Unsuitable} unsuitable, {tally.Verdicts.Undetermined} undetermined, {tally.Problems} not checked, by model {tally.Model.Version}. {tally.BatterySafety.Leading}";
 
     private static string Text(Problems.ProblemReport problem) =>
         problem.Errors is { Count: > 0 } errors

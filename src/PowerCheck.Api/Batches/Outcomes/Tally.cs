@@ -36,6 +36,7 @@ internal sealed class Tally
     public TallyAnswer Write(Reason? reason, long firstLine) =>
         new()
         {
+            Kind = "tally",
             Lines = verdicts.Values.Sum() + problems,
             Verdicts = new()
             {

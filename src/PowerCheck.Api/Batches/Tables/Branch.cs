@@ -46,7 +46,7 @@ internal sealed class Branch
     {
         if (Column is { } column)
         {
-            column.Write(json, row);
+            column.Write(json, row, faults);
         }
         else if (IsList)
         {

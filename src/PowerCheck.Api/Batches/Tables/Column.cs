@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using PowerCheck.Api.Door;
 
 namespace PowerCheck.Api.Batches.Tables;
@@ -15,10 +16,26 @@ internal sealed record Column(
     Func<double, double>? Convert
 )
 {
-    /// <summary>Writes a cell as the JSON of its member.</summary>
-    public void Write(Utf8JsonWriter json, Row row)
+    /// <summary>Writes a cell as the JSON of its member; notes a figure that may mean two.</summary>
+    public void Write(Utf8JsonWriter json, Row row, Faults faults)
     {
-        var text = Form.Unit is null ? row[Position] : row.Number(Position);
+        if (!Form.IsFigure)
+        {
+            Form.Write(json, row[Position]);
+        }
+        else if (row.IsUnclear(Position))
+        {
+            faults.Add(Unclear(row[Position]));
+            json.WriteNullValue();
+        }
+        else
+        {
+            WriteFigure(json, row.Number(Position));
+        }
+    }
+
+    private void WriteFigure(Utf8JsonWriter json, string text)
+    {
         if (Convert is not null && TextForm.TryParse(text, out var figure))
         {
             json.WriteNumberValue(Convert(figure));
@@ -28,12 +45,22 @@ internal sealed record Column(
             Form.Write(json, text);
         }
     }
+
+    private Fault Unclear(string text) =>
+        new(
+            Path,
+            FaultCode.WrongType,
+            $"{Path} is {text}, and where semicolons stand between cells its point may part thousands or decimals. Write decimals with a comma, and nothing between thousands."
+        )
+        {
+            Given = text,
+        };
 }
 
 /// <summary>A row of a table.</summary>
 /// <param name="cells">Its cells.</param>
 /// <param name="isDecimalComma">Whether its figures may be written with a comma.</param>
-internal sealed class Row(string[] cells, bool isDecimalComma)
+internal sealed partial class Row(string[] cells, bool isDecimalComma)
 {
     /// <summary>How many cells it has.</summary>
     public int Count => cells.Length;
@@ -41,7 +68,13 @@ internal sealed class Row(string[] cells, bool isDecimalComma)
     /// <summary>The text of a cell; empty where it says nothing.</summary>
     public string this[int position] => cells[position].Trim();
 
+    /// <summary>Whether the point of a figure may part thousands as well as decimals.</summary>
+    public bool IsUnclear(int position) => isDecimalComma && Thousands().IsMatch(this[position]);
+
     /// <summary>The text of a cell with a figure, with a decimal point.</summary>
     public string Number(int position) =>
         isDecimalComma ? this[position].Replace(',', '.') : this[position];
+
+    [GeneratedRegex(@"^[+-]?[1-9]\d{0,2}\.\d{3}$", RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Thousands();
 }

@@ -9,6 +9,8 @@ internal static class ColumnPath
 {
     private static readonly Shape Root = MemberTable.Of(typeof(CheckRequest));
 
+    private const string Share = "relative";
+
     /// <summary>Every path that a header may have, positions as 0.</summary>
     private static readonly string[] All = [.. Paths(Root, "")];
 
@@ -88,7 +90,12 @@ internal static class ColumnPath
         if (names.Length > 1 && entries.Of(names[^1]) is { Text: { } text } way)
         {
             var key = branch.In(string.Join('.', names[..^1]), isList: false, isPart: false);
-            return (key.In(way.Name, isList: false, isPart: false), text);
+            // The others are in the unit of the path that they speak of, which a header cannot turn into another.
+            var isShare = string.Equals(way.Name, Share, StringComparison.Ordinal);
+            return (
+                key.In(way.Name, isList: false, isPart: false),
+                isShare ? text : text with { Unit = null }
+            );
         }
 
         return member.ItemText is { } form

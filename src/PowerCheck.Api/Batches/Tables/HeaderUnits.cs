@@ -33,7 +33,11 @@ internal static class HeaderUnits
         [Unit.NewtonMetre] = TorqueUnit.NewtonMeter,
     };
 
-    private static readonly UnitParser Parser = new(Abbreviations());
+    private static readonly UnitAbbreviationsCache Abbreviations = Spelled();
+    private static readonly UnitParser Parser = new(Abbreviations);
+
+    /// <summary>Whether a member of a unit may be given in others.</summary>
+    public static bool HasOthers(Unit own) => Known.ContainsKey(own);
 
     /// <summary>What turns a figure in the unit of a header into that of the member; null when there is no such unit for it.</summary>
     /// <param name="own">The unit of the member.</param>
@@ -47,9 +51,11 @@ internal static class HeaderUnits
             return figure => figure;
         }
 
+        // The library overlooks the case of letters, which would make a mega of a milli.
         return
             Known.TryGetValue(own, out var ours)
             && Parser.TryParse(plain, ours.GetType(), CultureInfo.InvariantCulture, out var given)
+            && Spellings(given!).Contains(plain, StringComparer.Ordinal)
             ? figure => Clean(UnitConverter.Convert(figure, given!, ours))
             : null;
     }
@@ -61,7 +67,14 @@ internal static class HeaderUnits
             CultureInfo.InvariantCulture
         );
 
-    private static UnitAbbreviationsCache Abbreviations()
+    private static IReadOnlyList<string> Spellings(Enum unit) =>
+        Abbreviations.GetUnitAbbreviations(
+            unit.GetType(),
+            Convert.ToInt32(unit, CultureInfo.InvariantCulture),
+            CultureInfo.InvariantCulture
+        );
+
+    private static UnitAbbreviationsCache Spelled()
     {
         var known = UnitAbbreviationsCache.CreateDefault();
         known.MapUnitToAbbreviation(ElectricResistanceUnit.Ohm, "Ohm");

@@ -1,36 +1,39 @@
 using PowerCheck.Api.Door;
+using PowerCheck.Model.Units;
 
 namespace PowerCheck.Api.Batches.Tables;
 
-/// <summary>Reads the header of a table: paths, each with the unit of its figures in square brackets where it is another.</summary>
-internal static class TableHeader
+/// <summary>The header of a table: paths, each with the unit of its figures in square brackets where it is another.</summary>
+/// <param name="rig">The columns as the rig that they make up.</param>
+/// <param name="headings">The headings.</param>
+internal sealed class TableHeader(Branch rig, string[] headings)
 {
     /// <summary>Most columns of a table.</summary>
     private const int MostColumns = 1000;
 
-    /// <summary>The columns as the rig that they make up; what is wrong is noted.</summary>
-    public static Branch Read(string[] header, Faults faults)
+    /// <summary>The header of no table.</summary>
+    public static readonly TableHeader Empty = new(new() { Path = "" }, []);
+
+    /// <summary>The columns as the rig that they make up.</summary>
+    public Branch Rig => rig;
+
+    /// <summary>How many cells a row has.</summary>
+    public int Width => headings.Length;
+
+    /// <summary>Reads a header; what is wrong is noted.</summary>
+    public static TableHeader Read(string[] headings, Faults faults)
     {
         var root = new Branch { Path = "" };
-        if (header.Length > MostColumns)
+        if (headings.Length > MostColumns)
         {
-            faults.Add(
-                new(
-                    "",
-                    FaultCode.OutOfRange,
-                    $"The header has {header.Length} columns and may have {MostColumns}."
-                )
-                {
-                    Maximum = MostColumns,
-                }
-            );
-            return root;
+            faults.Add(TooWide(headings.Length));
+            return Empty;
         }
 
-        for (var at = 0; at < header.Length; at++)
+        for (var at = 0; at < headings.Length; at++)
         {
-            // Spreadsheets leave columns without a name behind; a cell in one is refused when it comes.
-            if (header[at].Trim() is { Length: > 0 } name)
+            // Spreadsheets leave columns without a name behind.
+            if (headings[at].Trim() is { Length: > 0 } name)
             {
                 Add(root, name, at, faults);
             }
@@ -46,11 +49,61 @@ internal static class TableHeader
             faults.Add(new("", FaultCode.Missing, "The header names nothing."));
         }
 
-        return root;
+        return new(root, headings);
     }
+
+    /// <summary>Notes cells too many or too few, and those that stand under no heading.</summary>
+    public void RefuseShape(Row row, Faults faults)
+    {
+        if (row.Count != headings.Length)
+        {
+            faults.Add(
+                new(
+                    "",
+                    FaultCode.Conflict,
+                    $"The row has {row.Count} cells and the header {headings.Length}. Give a cell a column, empty where nothing is known, and put a cell in quotes that has the separator in it."
+                )
+            );
+            return;
+        }
+
+        for (var at = 0; at < headings.Length; at++)
+        {
+            if (string.IsNullOrWhiteSpace(headings[at]) && row[at].Length > 0)
+            {
+                faults.Add(Nameless(at, row[at]));
+            }
+        }
+    }
+
+    private static Fault Nameless(int column, string text) =>
+        new(
+            "",
+            FaultCode.UnknownMember,
+            $"Column {column + 1} says \"{Walk.Cut(text)}\" and has no heading. Name the member in the header, or leave the cell empty."
+        )
+        {
+            Given = Walk.Cut(text),
+        };
+
+    private static Fault TooWide(int columns) =>
+        new(
+            "",
+            FaultCode.OutOfRange,
+            $"The header has {columns} columns and may have {MostColumns}."
+        )
+        {
+            Maximum = MostColumns,
+        };
 
     private static void Add(Branch root, string name, int position, Faults faults)
     {
+        if (faults.Full)
+        {
+            faults.Truncate();
+            return;
+        }
+
         var (path, symbol) = Split(name);
         if (ColumnPath.Walk(root, path) is not { } found)
         {
@@ -115,13 +168,18 @@ internal static class TableHeader
         new(
             path,
             FaultCode.OutOfRange,
-            form.Unit is { Symbol.Length: > 0 } own
-                ? $"The header gives {path} in [{Walk.Cut(symbol)}], which is no unit for it. Give it in [{own.Symbol}] or another unit of the same kind."
-                : $"The header gives {path} in [{Walk.Cut(symbol)}], and it has no unit. Leave the brackets out."
+            $"The header gives {path} in [{Walk.Cut(symbol)}], {Cure(form.Unit)}"
         )
         {
             Given = Walk.Cut(symbol),
         };
+
+    private static string Cure(Unit? own) =>
+        own is null ? "which has no unit in a header. Leave the brackets out."
+        : own.Symbol.Length == 0 ? "which is a plain number. Leave the brackets out, or write [%]."
+        : HeaderUnits.HasOthers(own)
+            ? $"which is no unit for it. Give it in [{own.Symbol}] or another unit of the same kind, spelled exactly."
+        : $"which is no unit for it. Give it in [{own.Symbol}].";
 
     private static void RefuseGaps(Branch branch, Faults faults)
     {

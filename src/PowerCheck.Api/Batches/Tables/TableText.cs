@@ -15,14 +15,15 @@ internal static class TableText
         ['\t'] = Configuration('\t'),
     };
 
-    /// <summary>The cells of a row.</summary>
-    public static string[] Cells(ReadOnlySpan<byte> row, char delimiter)
+    /// <summary>The cells of a row; null when it is more than one, as a carriage return alone would make it.</summary>
+    public static string[]? Cells(ReadOnlySpan<byte> row, char delimiter)
     {
         using var parser = new CsvParser(
             new StringReader(Encoding.UTF8.GetString(row)),
             Configurations[delimiter]
         );
-        return parser.Read() ? parser.Record! : [];
+        var cells = parser.Read() ? parser.Record! : [];
+        return parser.Read() ? null : cells;
     }
 
     /// <summary>How the library reads and writes rows.</summary>
