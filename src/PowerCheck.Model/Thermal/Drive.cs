@@ -69,16 +69,6 @@ public sealed record Drive(
     public static Drive Throttle(Func<double, RippledCurrent> byWinding, double uneven) =>
         new(DriveKind.Throttle, double.NaN, double.NaN, byWinding, 0, null, uneven);
 
-    /// <summary>A held throttle on a locked motor, its ripple told by itself.</summary>
-    /// <param name="byWindingA">Mean motor current from the winding's temperature [A from °C].</param>
-    /// <param name="ripple">Mean square of the ripple from winding and magnet temperature [A² from °C]; null for none.</param>
-    /// <param name="uneven">Unevenness of the heat.</param>
-    public static Drive Throttle(
-        Func<double, double> byWindingA,
-        Func<double, double, double>? ripple,
-        double uneven
-    ) => Throttle(w => new RippledCurrent(byWindingA(w), ripple?.Invoke(w, w) ?? 0), uneven);
-
     /// <summary>Whether current and ripple stay whatever the temperatures do.</summary>
     public bool Held => Follows == DriveKind.Current && Ripple is null;
 

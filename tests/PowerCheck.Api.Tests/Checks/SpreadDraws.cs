@@ -81,10 +81,12 @@ internal static class SpreadDraws
             .Entries(answer)
             .Select(_ => Combinatorics.GeneratePermutation(draws, dice))
             .ToArray();
+        // Every draw sets the same members anew.
+        var rig = AnyBody.Of(number);
         for (var n = 0; n < draws; n++)
         {
             var body = PrintedSpreads.Drawn(
-                AnyBody.Of(number),
+                rig,
                 answer,
                 entry =>
                     Normal.InvCDF(

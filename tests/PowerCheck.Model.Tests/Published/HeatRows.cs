@@ -174,7 +174,7 @@ internal static class HeatRows
                 0
             ).MotorA;
         var settled = new MotorWarmth(motor, ambient)
-            .Settled(Drive.Throttle(Current, null, 1))
+            .Settled(Drive.Throttle(t => new(Current(t), 0), 1))
             .WindingC;
         return Of(
             ("rise", settled - ambient),

@@ -24,7 +24,7 @@ public sealed class CopperHeatTests
         Assert.True(Drive.Current(5, 0).Held);
         Assert.False(Drive.Current(5, 0, static (_, _) => 1).Held);
         Assert.False(Drive.Torque(0.05, 100).Held);
-        Assert.False(Drive.Throttle(static _ => 5, null, 1).Held);
+        Assert.False(Drive.Throttle(static _ => new(5, 0), 1).Held);
     }
 
     // Winding 20 J/K, 0.05 Ω, 1 K/W to the case; the rate is (P − (T_w − T_c))/20.
@@ -37,7 +37,7 @@ public sealed class CopperHeatTests
         var touch = new MotorTemperature(80, 60);
         var near = new MotorTemperature(90, 60);
         // i = 1000/T: P = 10⁶/T²·0.05·(1 + 0.00393·(T − 20)).
-        var throttle = Drive.Throttle(static t => 1000 / t, null, 1);
+        var throttle = Drive.Throttle(static t => new(1000 / t, 0), 1);
         const double Square = 1e6 / (80 * 80);
         const double Growth = 1 + (0.00393 * 60);
         const double Slope = Square * 0.05 * (0.00393 - (2 * Growth / 80));

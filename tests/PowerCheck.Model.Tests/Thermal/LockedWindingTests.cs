@@ -24,7 +24,7 @@ public sealed class LockedWindingTests
     private static LockedWinding Throttled() =>
         new(
             Warmth(),
-            Drive.Throttle(t => 10 / (0.02 + (Ohm * (1 + (0.00393 * (t - 20))))), null, 1.5)
+            Drive.Throttle(t => new(10 / (0.02 + (Ohm * (1 + (0.00393 * (t - 20))))), 0), 1.5)
         );
 
     private static double SteppedAlone(LockedWinding winding, double startC, double seconds) =>
@@ -101,7 +101,7 @@ public sealed class LockedWindingTests
     {
         var weak = new LockedWinding(
             Warmth(),
-            Drive.Throttle(t => 0.9 / (0.02 + (Ohm * (1 + (0.00393 * (t - 20))))), null, 1.5)
+            Drive.Throttle(t => new(0.9 / (0.02 + (Ohm * (1 + (0.00393 * (t - 20))))), 0), 1.5)
         );
         var heat = weak.Warmth.Motor.Heat;
         var start = Vector<double>.Build.Dense([SteppedAlone(weak, 25, 2), 25]);

@@ -81,7 +81,7 @@ public sealed class OvershootTests
     [Fact]
     public void A_throttle_that_drives_nothing_leaves_a_locked_winding_as_it_is_for_now()
     {
-        var locked = new LockedWinding(Motor(120), Drive.Throttle(_ => 0, null, 1.5));
+        var locked = new LockedWinding(Motor(120), Drive.Throttle(_ => new(0, 0), 1.5));
 
         Assert.Equal(60, locked.AfterC(new(60, 25), 2));
         Assert.Equal(double.PositiveInfinity, locked.TimeToLimit(new(60, 25)));
