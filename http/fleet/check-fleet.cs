@@ -324,7 +324,10 @@ static class Progress
             );
         }
 
-        Console.Error.WriteLine();
+        if (!Console.IsErrorRedirected)
+        {
+            Console.Error.WriteLine();
+        }
     }
 }
 

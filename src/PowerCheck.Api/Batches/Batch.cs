@@ -1,6 +1,4 @@
 using System.Buffers;
-using System.Diagnostics;
-using System.IO.Pipelines;
 using System.Threading.Tasks.Dataflow;
 using Microsoft.Extensions.ObjectPool;
 using PowerCheck.Api.Batches.Entries;
@@ -19,12 +17,12 @@ internal sealed class Batch(
     LineAnswerer answerer,
     BatchLimits limits,
     RequestIntake intake,
+    AnswerSender sender,
     Ending ending
 )
 {
     private const int FlushBytes = 64 * 1024;
 
-    private static readonly TimeSpan Blocked = TimeSpan.FromSeconds(1);
     private static readonly ObjectPool<ArrayBufferWriter<byte>> Texts = ObjectPool.Create(
         new TextPolicy()
     );
@@ -32,10 +30,8 @@ internal sealed class Batch(
     private readonly Tally tally = new();
 
     /// <summary>Answers all lines and writes the tally.</summary>
-    /// <param name="answer">Where to write.</param>
     /// <param name="gone">When nobody waits any more.</param>
-    /// <param name="hangUp">Hangs up on a caller who does not read.</param>
-    public async Task Run(PipeWriter answer, Action hangUp, CancellationToken gone)
+    public async Task Run(CancellationToken gone)
     {
         var work = new TransformBlock<Entry, Written>(
             entry => Work(entry, gone),
@@ -48,20 +44,20 @@ internal sealed class Batch(
                 CancellationToken = gone,
             }
         );
-        call.Outcomes.Begin(answer);
-        await Flush(answer, hangUp, gone);
+        call.Outcomes.Begin(sender.Answer);
+        await sender.Send(gone);
         var taking = Take(work, gone);
         try
         {
-            await Deliver(work, answer, hangUp, gone);
+            await Deliver(work, gone);
         }
         finally
         {
             await taking;
         }
 
-        call.Outcomes.End(answer, tally.Write(ending.Reason, call.Entries.FirstLine));
-        await Flush(answer, hangUp, gone);
+        call.Outcomes.End(sender.Answer, tally.Write(ending.Reason, call.Entries.FirstLine));
+        await sender.Send(gone);
     }
 
     private async Task Take(TransformBlock<Entry, Written> work, CancellationToken gone)
@@ -110,69 +106,37 @@ internal sealed class Batch(
         }
     }
 
-    private async Task Deliver(
-        TransformBlock<Entry, Written> work,
-        PipeWriter answer,
-        Action hangUp,
-        CancellationToken gone
-    )
+    private async Task Deliver(TransformBlock<Entry, Written> work, CancellationToken gone)
     {
         var isFirst = true;
         while (await work.OutputAvailableAsync(gone))
         {
             while (work.TryReceive(out var written))
             {
-                Put(answer, written, isFirst);
+                Put(written, isFirst);
                 isFirst = false;
-                if (answer.UnflushedBytes >= FlushBytes)
+                if (sender.Answer.UnflushedBytes >= FlushBytes)
                 {
-                    await Flush(answer, hangUp, gone);
+                    await sender.Send(gone);
                 }
             }
 
-            await Flush(answer, hangUp, gone);
+            await sender.Send(gone);
         }
 
         await work.Completion;
     }
 
-    private void Put(PipeWriter answer, Written written, bool isFirst)
+    private void Put(Written written, bool isFirst)
     {
         if (!isFirst)
         {
-            call.Outcomes.Between(answer);
+            call.Outcomes.Between(sender.Answer);
         }
 
-        answer.Write(written.Text.WrittenSpan);
+        sender.Answer.Write(written.Text.WrittenSpan);
         tally.Count(written.Line, written.Verdict);
         Texts.Return(written.Text);
-    }
-
-    /// <summary>Sends what is written; notices a caller who does not read.</summary>
-    private async ValueTask Flush(PipeWriter answer, Action hangUp, CancellationToken gone)
-    {
-        var flush = answer.FlushAsync(gone);
-        if (flush.IsCompleted)
-        {
-            await flush;
-            return;
-        }
-
-        var sending = flush.AsTask();
-        var since = Stopwatch.GetTimestamp();
-        while (await Task.WhenAny(sending, Task.Delay(Blocked)) != sending)
-        {
-            intake.IsUnread();
-            // Who still sends may read when all is sent.
-            var unread = TimeSpan.FromSeconds(limits.UnreadSeconds);
-            if (Stopwatch.GetElapsedTime(since) > unread && intake.Silence > unread)
-            {
-                hangUp();
-            }
-        }
-
-        await sending;
-        intake.IsRead();
     }
 
     /// <summary>An outcome as it will be sent.</summary>

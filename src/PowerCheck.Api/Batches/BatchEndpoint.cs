@@ -54,16 +54,26 @@ internal static class BatchEndpoint
         using var listening = CancellationTokenSource.CreateLinkedTokenSource(
             context.RequestAborted
         );
-        var intake = new RequestIntake(context.Request.BodyReader, limits.Batch, ending);
+        var inlet = new RequestInlet(context.Request.BodyReader, limits.Batch, ending);
+        var intake = new RequestIntake(inlet, limits.Batch, ending);
         var taking = intake.Run(listening.Token);
         try
         {
-            await Answer(context, call, intake, ending, limits, log);
+            var sender = new AnswerSender(
+                context.Response.BodyWriter,
+                inlet,
+                intake,
+                limits.Batch,
+                context.Abort
+            );
+            var answerer = new LineAnswerer(call, limits.Check, log);
+            var batch = new Batch(call, answerer, limits.Batch, intake, sender, ending);
+            await Answer(context, call, batch, intake, ending);
             await context.Response.CompleteAsync();
         }
         finally
         {
-            intake.IsAnswered();
+            inlet.IsAnswered();
             ending.Close();
             if (life.ApplicationStopping.IsCancellationRequested)
             {
@@ -79,10 +89,9 @@ internal static class BatchEndpoint
     private static async Task Answer(
         HttpContext context,
         BatchCall call,
+        Batch batch,
         RequestIntake intake,
-        Ending ending,
-        ServiceLimits limits,
-        ILogger log
+        Ending ending
     )
     {
         if (await call.Entries.Begin(intake.Arrived, ending) is { } unreadable)
@@ -92,12 +101,7 @@ internal static class BatchEndpoint
         }
 
         context.Response.ContentType = call.Outcomes.MediaType;
-        var answerer = new LineAnswerer(call, limits.Check, log);
-        await new Batch(call, answerer, limits.Batch, intake, ending).Run(
-            context.Response.BodyWriter,
-            context.Abort,
-            context.RequestAborted
-        );
+        await batch.Run(context.RequestAborted);
     }
 
     // The server would cut a long or slow stream off without a word; here the batch's own limits count.

@@ -10,10 +10,10 @@ namespace PowerCheck.Api.Batches.Intake;
 /// caller does not read the answer or the rigs take long, it takes in everything at once and puts aside what is not wanted yet,
 /// so that a caller who sends all before reading never stalls, and one who hangs up is noticed.
 /// </summary>
-/// <param name="body">The request.</param>
-/// <param name="limits">How much is taken in.</param>
+/// <param name="inlet">The request.</param>
+/// <param name="limits">How much is put aside.</param>
 /// <param name="ending">Ends the batch.</param>
-internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending ending)
+internal sealed class RequestIntake(RequestInlet inlet, BatchLimits limits, Ending ending)
 {
     private const int PieceBytes = 64 * 1024;
 
@@ -23,9 +23,6 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
     /// <summary>How long the answer may stay unread once all room for what is put aside is taken.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
-    /// <summary>How long a caller may be silent before what is left of the request is no longer waited for.</summary>
-    private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
-
     private readonly Pipe pipe = new(
         new(
             pauseWriterThreshold: 4 * PieceBytes,
@@ -34,17 +31,10 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
             useSynchronizationContext: false
         )
     );
-    private long bytes;
-    private long arrivedAt = Stopwatch.GetTimestamp();
     private long unreadSince;
-    private volatile bool isComplete;
-    private volatile bool isAnswered;
 
     /// <summary>What arrived, in order.</summary>
     public PipeReader Arrived => pipe.Reader;
-
-    /// <summary>For how long nothing has arrived.</summary>
-    public TimeSpan Silence => Stopwatch.GetElapsedTime(Volatile.Read(ref arrivedAt));
 
     /// <summary>Says that the caller does not read the answer; counted from the first time on.</summary>
     public void IsUnread() =>
@@ -52,9 +42,6 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
 
     /// <summary>Says that the caller reads.</summary>
     public void IsRead() => Volatile.Write(ref unreadSince, 0);
-
-    /// <summary>Says that the answer is written to its end.</summary>
-    public void IsAnswered() => isAnswered = true;
 
     /// <summary>
     /// Takes in the request until all of it is handed on or the batch ends, and then lets the rest of it pass, so that a caller
@@ -76,21 +63,21 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         }
 
         await pipe.Writer.CompleteAsync();
-        await Discard(gone);
+        await inlet.Discard(gone);
     }
 
     /// <summary>Hands on piece by piece.</summary>
     /// <returns>The piece that was not wanted for a while; null at the end of the request.</returns>
     private async Task<Task<FlushResult>?> HandOn()
     {
-        while (await Next() is { } read)
+        while (await inlet.Next() is { } read)
         {
             foreach (var piece in read.Buffer)
             {
                 pipe.Writer.Write(piece.Span);
             }
 
-            Taken(read);
+            inlet.Taken(read);
             var waiting = pipe.Writer.FlushAsync(ending.Stop).AsTask();
             if (!await Ends(waiting))
             {
@@ -117,7 +104,7 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         if (file is null)
         {
             ending.Note(Reason.Aside(limits));
-            await Task.WhenAll(waiting, Discard(gone));
+            await Task.WhenAll(waiting, inlet.Discard(gone));
             return;
         }
 
@@ -128,7 +115,7 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
             {
                 ending.Note(Reason.Aside(limits));
                 file.End();
-                await Discard(gone);
+                await inlet.Discard(gone);
             }
         }
         finally
@@ -138,11 +125,11 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         }
     }
 
-    private static AsideFile? TryOpen(long bound)
+    private AsideFile? Open()
     {
         try
         {
-            return new(bound);
+            return new(limits.AsideBytes);
         }
         catch (Exception noFile) when (noFile is IOException or UnauthorizedAccessException)
         {
@@ -150,13 +137,11 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         }
     }
 
-    private AsideFile? Open() => TryOpen(limits.AsideBytes);
-
     /// <summary>Puts all aside that arrives.</summary>
     /// <returns>False when there is no room for it.</returns>
     private async ValueTask<bool> PutAside(AsideFile file)
     {
-        while (await Next() is { } read)
+        while (await inlet.Next() is { } read)
         {
             try
             {
@@ -172,7 +157,7 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
             }
             finally
             {
-                Taken(read);
+                inlet.Taken(read);
             }
         }
 
@@ -217,69 +202,7 @@ internal sealed class RequestIntake(PipeReader body, BatchLimits limits, Ending 
         }
     }
 
-    /// <summary>What arrives next; null at the end of the request, or where it broke off.</summary>
-    private async ValueTask<ReadResult?> Next()
-    {
-        if (isComplete)
-        {
-            return null;
-        }
-
-        using var quiet = CancellationTokenSource.CreateLinkedTokenSource(ending.Stop);
-        quiet.CancelAfter(TimeSpan.FromSeconds(limits.IdleSeconds));
-        try
-        {
-            return await body.ReadAsync(quiet.Token);
-        }
-        catch (OperationCanceledException)
-        {
-            // Changes nothing when the batch ends anyway.
-            ending.Reach(Reason.Idle(limits));
-            throw;
-        }
-        catch (IOException)
-        {
-            ending.Note(Reason.CutOff);
-            isComplete = true;
-            return null;
-        }
-    }
-
-    private void Taken(ReadResult read)
-    {
-        Volatile.Write(ref arrivedAt, Stopwatch.GetTimestamp());
-        bytes += read.Buffer.Length;
-        isComplete = read.IsCompleted;
-        body.AdvanceTo(read.Buffer.End);
-        if (bytes > limits.Bytes)
-        {
-            ending.Reach(Reason.Bytes(limits));
-        }
-    }
-
     private bool IsStuck() =>
         Volatile.Read(ref unreadSince) is var since and > 0
         && Stopwatch.GetElapsedTime(since) >= Patience;
-
-    /// <summary>Lets what is left of the request pass, until it ends or, once the answer is written, nothing more comes.</summary>
-    private async Task Discard(CancellationToken gone)
-    {
-        while (!isComplete)
-        {
-            using var quiet = CancellationTokenSource.CreateLinkedTokenSource(gone);
-            quiet.CancelAfter(Grace);
-            try
-            {
-                Taken(await body.ReadAsync(quiet.Token));
-            }
-            catch (OperationCanceledException) when (!isAnswered && !gone.IsCancellationRequested)
-            {
-                // The caller may be waiting for the answer.
-            }
-            catch (Exception broken) when (broken is OperationCanceledException or IOException)
-            {
-                return;
-            }
-        }
-    }
 }
