@@ -28,7 +28,24 @@ if (args.Length < 2)
 
 var query = Values("--query").LastOrDefault() is { } given ? $"?{given}" : "";
 string[] urls = Values("--url") is { Length: > 0 } named ? named : ["http://localhost:5080"];
-var lines = File.ReadAllLines(args[0]);
+string[] lines;
+StreamWriter verdicts;
+try
+{
+    lines = File.ReadAllLines(args[0], new UTF8Encoding(false, throwOnInvalidBytes: true));
+    verdicts = new(args[1]);
+}
+catch (Exception wrong)
+    when (wrong is IOException or UnauthorizedAccessException or DecoderFallbackException)
+{
+    Console.Error.WriteLine(
+        wrong is DecoderFallbackException
+            ? $"{args[0]} is not UTF-8. Save it as CSV in UTF-8."
+            : wrong.Message
+    );
+    return 2;
+}
+
 var header = Array.FindIndex(
     lines,
     line => line.Trim(",;\t ").Length > 0 && !line.StartsWith("sep=")
@@ -51,20 +68,21 @@ try
 catch (Exception broken)
     when (broken
             is RefusedException
+                or BusyException
                 or HttpRequestException
                 or IOException
                 or OperationCanceledException
     )
 {
     Console.Error.WriteLine(broken.Message);
-    if (broken is RefusedException)
+    if (broken is RefusedException && parts.All(part => part.Rows.Count == 0))
     {
         return 2;
     }
 }
 
 var missing = string.Join(" ", parts.Where(part => !part.IsDone).Select(part => part.Missing));
-Table.Write(args[1], parts, missing);
+Table.Write(verdicts, parts, missing);
 return missing.Length == 0 ? 0 : 1;
 
 string[] Values(string option) =>
@@ -89,13 +107,26 @@ sealed class Part(string[] lines, int header, int first, int end)
                     .Handle<IOException>()
                     .Handle<BusyException>(),
                 MaxRetryAttempts = 8,
-                BackoffType = DelayBackoffType.Exponential,
-                UseJitter = true,
-                MaxDelay = TimeSpan.FromMinutes(1),
-                DelayGenerator = retry => new((retry.Outcome.Exception as BusyException)?.After),
+
+                DelayGenerator = retry =>
+                    new(
+                        Longer(
+                            (retry.Outcome.Exception as BusyException)?.After,
+                            retry.AttemptNumber
+                        )
+                    ),
             }
         )
         .Build();
+
+    // Two seconds, four, eight and so on up to a minute, a little more or less; or what the service asks for, if that is longer.
+    private static TimeSpan? Longer(TimeSpan? asked, int attempt)
+    {
+        var own = TimeSpan.FromSeconds(
+            Math.Min(60, Math.Pow(2, attempt + 1)) * (0.8 + (0.4 * Random.Shared.NextDouble()))
+        );
+        return asked > own ? asked : own;
+    }
 
     /// <summary>Rows of the answer, under their lines in the file.</summary>
     public List<string[]> Rows { get; } = [];
@@ -147,8 +178,23 @@ sealed class Part(string[] lines, int header, int first, int end)
     /// <summary>Asks until all is answered, or patience is at its end.</summary>
     public async Task Ask(Uri address, CancellationToken stop)
     {
-        await Patient.ExecuteAsync(async now => await AskOnce(address, now), stop);
-        IsDone = true;
+        while (!IsDone)
+        {
+            var answered = Rows.Count;
+            try
+            {
+                await Patient.ExecuteAsync(async now => await AskOnce(address, now), stop);
+                IsDone = true;
+            }
+            catch (Exception) when (stop.IsCancellationRequested)
+            {
+                throw new OperationCanceledException("Stopped.");
+            }
+            catch (Exception broken) when (broken is not RefusedException && Rows.Count > answered)
+            {
+                // It went on in between: patience begins anew.
+            }
+        }
     }
 
     private async Task AskOnce(Uri address, CancellationToken stop)
@@ -166,6 +212,7 @@ sealed class Part(string[] lines, int header, int first, int end)
             stop
         );
         await Refused(answer, stop);
+        await using var hangUp = stop.Register(answer.Dispose);
         using var reader = new StreamReader(await answer.Content.ReadAsStreamAsync(stop));
         Headings = (
             await reader.ReadLineAsync(stop) ?? throw new IOException("The answer is empty.")
@@ -195,7 +242,7 @@ sealed class Part(string[] lines, int header, int first, int end)
     {
         if (row[0] == "tally")
         {
-            var said = row[Math.Max(0, Array.IndexOf(Headings, "summary"))];
+            var said = row[Table.Told(Headings)];
             Caution = said[(said.IndexOf(". ", StringComparison.Ordinal) + 1)..];
             return row[^1].Length == 0 ? true : throw new BusyException(row[^1], null);
         }
@@ -220,9 +267,12 @@ sealed class Part(string[] lines, int header, int first, int end)
         }
 
         var problem = await answer.Content.ReadAsStringAsync(stop);
-        if (answer.StatusCode == HttpStatusCode.ServiceUnavailable)
+        if ((int)answer.StatusCode is 429 or 502 or 503 or 504)
         {
-            throw new BusyException("The service is busy.", answer.Headers.RetryAfter?.Delta);
+            throw new BusyException(
+                "The service is busy or away.",
+                answer.Headers.RetryAfter?.Delta
+            );
         }
 
         throw new RefusedException(
@@ -262,11 +312,18 @@ static class Table
             HasHeaderRecord = false,
         };
 
+    /// <summary>The column in which a tally speaks: the summary's, or the first after the id.</summary>
+    public static int Told(string[] headings) =>
+        Array.IndexOf(headings, "summary") is var summary and >= 0
+            ? summary
+            : Math.Min(3, headings.Length - 1);
+
     /// <summary>Writes the rows of all parts in order, and one tally.</summary>
-    public static void Write(string path, Part[] parts, string problem)
+    public static void Write(StreamWriter verdicts, Part[] parts, string problem)
     {
-        var headings = parts[0].Headings;
-        using var csv = new CsvWriter(new StreamWriter(path), Form(parts[0].Delimiter));
+        var answered = parts.FirstOrDefault(part => part.Headings.Length > 0) ?? parts[0];
+        var headings = answered.Headings;
+        using var csv = new CsvWriter(verdicts, Form(answered.Delimiter));
         var rows = parts.SelectMany(part => part.Rows).ToArray();
         var verdict = Array.IndexOf(headings, "verdict");
         var counts = string.Join(
@@ -280,8 +337,8 @@ static class Table
         );
         string[] tally =
         [
-            .. headings.Select(heading =>
-                heading == "summary" ? $"{counts}.{parts[^1].Caution}" : ""
+            .. headings.Select(
+                (_, at) => at == Told(headings) ? $"{counts}.{answered.Caution}" : ""
             ),
         ];
         if (tally.Length > 2)
@@ -290,7 +347,9 @@ static class Table
         }
 
         foreach (
-            var cell in ((string[][])[headings, .. rows, tally]).SelectMany(row => row.Append(null))
+            var cell in (
+                (string[][])(headings.Length == 0 ? [] : [headings, .. rows, tally])
+            ).SelectMany(row => row.Append(null))
         )
         {
             if (cell is null)
@@ -303,7 +362,7 @@ static class Table
             }
         }
 
-        Console.Error.WriteLine($"{counts}. {problem}");
+        Console.Error.WriteLine(counts.Length == 0 ? problem : $"{counts}. {problem}");
     }
 }
 

@@ -69,6 +69,13 @@ internal sealed class Batch(
             var entries = call.Entries.Entries(intake.Arrived, IsCut, ending.Stop);
             await foreach (var entry in entries)
             {
+                if (ending.Stop.IsCancellationRequested)
+                {
+                    // What has arrived and is not in work yet is not answered any more.
+                    entry.Dispose();
+                    return;
+                }
+
                 if (++count > most)
                 {
                     entry.Dispose();

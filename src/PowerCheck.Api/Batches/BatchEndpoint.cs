@@ -11,6 +11,9 @@ namespace PowerCheck.Api.Batches;
 /// <summary>Many checks at once.</summary>
 internal static class BatchEndpoint
 {
+    /// <summary>How long a caller who goes on sending is listened to once the answer is complete.</summary>
+    private static readonly TimeSpan LongestListening = TimeSpan.FromMinutes(1);
+
     public static void MapBatches(this IEndpointRouteBuilder routes) =>
         routes
             .MapPost("/v1/checks/batch", Post)
@@ -75,11 +78,8 @@ internal static class BatchEndpoint
         {
             inlet.IsAnswered();
             ending.Close();
-            if (life.ApplicationStopping.IsCancellationRequested)
-            {
-                await listening.CancelAsync();
-            }
-
+            listening.CancelAfter(LongestListening);
+            using var leaving = life.ApplicationStopping.Register(listening.Cancel);
             await taking;
         }
 

@@ -72,7 +72,7 @@ public sealed class BatchLimits
     public long Bytes { get; init; } = 1_000_000_000_000;
 
     /// <summary>Longest time from the first byte to the last line taken. Reached: a tally that says so.</summary>
-    [Figure(nameof(Unit.Second), 0.001, 1e7, 86400)]
+    [Figure(nameof(Unit.Second), 0.001, 4e6, 86400)]
     public double Seconds { get; init; } = 86400;
 
     /// <summary>Longest time without a byte of the request. Reached: a tally that says so.</summary>

@@ -318,6 +318,18 @@ public class TableTests
     }
 
     [Fact]
+    public async Task A_figure_too_large_to_be_turned_into_another_unit_is_out_of_range()
+    {
+        var table = $"{Header}\n{Row}\n"
+            .Replace("vehicle.massKg", "vehicle.massKg[t]", StringComparison.Ordinal)
+            .Replace(",2.5,", ",1e307,", StringComparison.Ordinal);
+
+        var row = (await Fleet.Send(table, Fleet.Table)).Rows()[0];
+
+        Assert.Contains("must be from 0.05 to 50 kg", row["problem"]);
+    }
+
+    [Fact]
     public async Task Words_of_a_list_may_stand_in_one_cell()
     {
         var table =

@@ -61,8 +61,11 @@ internal sealed class RequestIntake(RequestInlet inlet, BatchLimits limits, Endi
         {
             // The batch ends: what was handed on is all that counts.
         }
+        finally
+        {
+            await pipe.Writer.CompleteAsync();
+        }
 
-        await pipe.Writer.CompleteAsync();
         await inlet.Discard(gone);
     }
 
@@ -104,7 +107,7 @@ internal sealed class RequestIntake(RequestInlet inlet, BatchLimits limits, Endi
         if (file is null)
         {
             ending.Note(Reason.Aside(limits));
-            await Task.WhenAll(waiting, inlet.Discard(gone));
+            await waiting;
             return;
         }
 
@@ -199,6 +202,15 @@ internal sealed class RequestIntake(RequestInlet inlet, BatchLimits limits, Endi
         catch (OperationCanceledException)
         {
             // The batch ends: what was handed on is all that counts.
+        }
+        catch (IOException)
+        {
+            ending.Reach(Reason.Aside(limits));
+        }
+        finally
+        {
+            // Whoever answers need not wait until the caller ends the request.
+            await pipe.Writer.CompleteAsync();
         }
     }
 

@@ -16,6 +16,9 @@ internal sealed record Column(
     Func<double, double>? Convert
 )
 {
+    /// <summary>A larger figure is out of range in any unit, and might not be one in another.</summary>
+    private const double MostConverted = 1e15;
+
     /// <summary>Writes a cell as the JSON of its member; notes a figure that may mean two.</summary>
     public void Write(Utf8JsonWriter json, Row row, Faults faults)
     {
@@ -36,7 +39,11 @@ internal sealed record Column(
 
     private void WriteFigure(Utf8JsonWriter json, string text)
     {
-        if (Convert is not null && TextForm.TryParse(text, out var figure))
+        if (
+            Convert is not null
+            && TextForm.TryParse(text, out var figure)
+            && Math.Abs(figure) <= MostConverted
+        )
         {
             json.WriteNumberValue(Convert(figure));
         }
