@@ -19,6 +19,7 @@ internal sealed class AnswerSender(
     Action hangUp
 )
 {
+    /// <summary>From when on an answer that is not sent counts as unread, assumed.</summary>
     private static readonly TimeSpan Blocked = TimeSpan.FromSeconds(1);
 
     private readonly TimeSpan most = TimeSpan.FromSeconds(limits.UnreadSeconds);

@@ -11,7 +11,7 @@ namespace PowerCheck.Api.Batches;
 /// <summary>Many checks at once.</summary>
 internal static class BatchEndpoint
 {
-    /// <summary>How long a caller who goes on sending is listened to once the answer is complete.</summary>
+    /// <summary>How long a caller who goes on sending is listened to once the answer is complete, assumed.</summary>
     private static readonly TimeSpan LongestListening = TimeSpan.FromMinutes(1);
 
     public static void MapBatches(this IEndpointRouteBuilder routes) =>
@@ -54,11 +54,26 @@ internal static class BatchEndpoint
         using var stopping = life.ApplicationStopping.Register(() => ending.Reach(Reason.Shutdown));
         using var late = new CancellationTokenSource(TimeSpan.FromSeconds(limits.Batch.Seconds));
         using var onTime = late.Token.Register(() => ending.Reach(Reason.Time(limits.Batch)));
+        var answerer = new LineAnswerer(call, limits.Check, log);
+        await Serve(context, call, answerer, limits.Batch, ending, life);
+        return Results.Empty;
+    }
+
+    /// <summary>Takes the request in and answers it, side by side.</summary>
+    private static async Task Serve(
+        HttpContext context,
+        BatchCall call,
+        LineAnswerer answerer,
+        BatchLimits limits,
+        Ending ending,
+        IHostApplicationLifetime life
+    )
+    {
         using var listening = CancellationTokenSource.CreateLinkedTokenSource(
             context.RequestAborted
         );
-        var inlet = new RequestInlet(context.Request.BodyReader, limits.Batch, ending);
-        var intake = new RequestIntake(inlet, limits.Batch, ending);
+        var inlet = new RequestInlet(context.Request.BodyReader, limits, ending);
+        var intake = new RequestIntake(inlet, limits, ending);
         var taking = intake.Run(listening.Token);
         try
         {
@@ -66,11 +81,10 @@ internal static class BatchEndpoint
                 context.Response.BodyWriter,
                 inlet,
                 intake,
-                limits.Batch,
+                limits,
                 context.Abort
             );
-            var answerer = new LineAnswerer(call, limits.Check, log);
-            var batch = new Batch(call, answerer, limits.Batch, intake, sender, ending);
+            var batch = new Batch(call, answerer, limits, intake, sender, ending);
             await Answer(context, call, batch, intake, ending);
             await context.Response.CompleteAsync();
         }
@@ -82,8 +96,6 @@ internal static class BatchEndpoint
             using var leaving = life.ApplicationStopping.Register(listening.Cancel);
             await taking;
         }
-
-        return Results.Empty;
     }
 
     private static async Task Answer(

@@ -3,7 +3,10 @@ using PowerCheck.Model.Units;
 
 namespace PowerCheck.Api.Limits;
 
-/// <summary>How much the service takes on. Each can be set in the configuration, section Limits, under the names given here.</summary>
+/// <summary>
+/// How much the service takes on. Each can be set in the configuration, section Limits, under the names given here. The defaults
+/// are assumed: what two cores serve without anybody waiting long, and no caller needs more.
+/// </summary>
 public sealed class ServiceLimits
 {
     /// <summary>Of checks, and of each line of many at once.</summary>

@@ -77,7 +77,7 @@ internal static class ProblemKinds
         "took-too-long",
         503,
         "The answer would take too long",
-        "Computing the answer took longer than the service goes on for one request. The time is at /v1/limits. Ask with spread=none, which takes milliseconds."
+        "Computing the answer took longer than the service goes on for one request. The time is at /v1/limits. Ask with spread=none, which takes milliseconds, or try again after the seconds in Retry-After, when the service may be less busy."
     );
 
     /// <summary>All kinds, by status.</summary>

@@ -127,8 +127,11 @@ internal static class ProblemOf
     public static ProblemResult TooLong(double seconds) =>
         new(
             ProblemKinds.TookTooLong,
-            $"The answer would have taken more than {seconds} s. Ask with spread=none, or give fewer and longer segments of the course."
-        );
+            $"The answer would have taken more than {seconds} s. Ask with spread=none, or give fewer and longer segments of the course; or try again later, when the service may be less busy."
+        )
+        {
+            RetryAfterSeconds = (int)Math.Ceiling(seconds),
+        };
 
     /// <summary>A body with too many bytes.</summary>
     public static ProblemResult Size() =>

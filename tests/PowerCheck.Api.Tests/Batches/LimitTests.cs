@@ -134,6 +134,7 @@ public class LimitTests
 
         Assert.True(answer.Status == HttpStatusCode.ServiceUnavailable, answer.Text);
         Assert.Equal("/problems/took-too-long", answer.Json.Text("type"));
+        Assert.Equal("1", answer.Headers["Retry-After"]);
     }
 
     [Fact]

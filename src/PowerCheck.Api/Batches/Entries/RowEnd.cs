@@ -18,7 +18,7 @@ internal enum RowState
 /// <summary>Finds where a row of a table ends: at a line end that stands outside quotes.</summary>
 internal static class RowEnd
 {
-    /// <summary>Most lines of one row. A quote that is open for longer was never meant to be one.</summary>
+    /// <summary>Most lines of one row, assumed. A quote that is open for longer was never meant to be one.</summary>
     private const int MostLines = 100;
 
     private enum At

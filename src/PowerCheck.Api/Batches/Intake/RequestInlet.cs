@@ -10,7 +10,7 @@ namespace PowerCheck.Api.Batches.Intake;
 /// <param name="ending">Ends the batch.</param>
 internal sealed class RequestInlet(PipeReader body, BatchLimits limits, Ending ending)
 {
-    /// <summary>How long a caller may be silent before what is left of the request is no longer waited for.</summary>
+    /// <summary>How long a caller may be silent before what is left of the request is no longer waited for, assumed.</summary>
     private static readonly TimeSpan Grace = TimeSpan.FromSeconds(5);
 
     private long bytes;

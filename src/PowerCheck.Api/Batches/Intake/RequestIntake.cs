@@ -17,10 +17,10 @@ internal sealed class RequestIntake(RequestInlet inlet, BatchLimits limits, Endi
 {
     private const int PieceBytes = 64 * 1024;
 
-    /// <summary>How long a piece may wait before the rest of the request is put aside.</summary>
+    /// <summary>How long a piece may wait before the rest of the request is put aside, assumed: well under the second in which a hang-up is to be noticed.</summary>
     private static readonly TimeSpan Wait = TimeSpan.FromSeconds(0.5);
 
-    /// <summary>How long the answer may stay unread once all room for what is put aside is taken.</summary>
+    /// <summary>How long the answer may stay unread once all room for what is put aside is taken, assumed.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(5);
 
     private readonly Pipe pipe = new(

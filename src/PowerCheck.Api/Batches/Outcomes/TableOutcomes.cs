@@ -116,7 +116,7 @@ internal sealed class TableOutcomes(IReadOnlyList<FieldPath>? fields, Func<Table
     )
     {
         using var text = new StringWriter(CultureInfo.InvariantCulture);
-        using (var csv = new CsvWriter(text, TableText.Configuration(style().Delimiter)))
+        using (var csv = new CsvWriter(text, TableText.Form(style().Delimiter)))
         {
             foreach (var cell in (string[])[kind, line, id, .. cells, problem])
             {

@@ -20,14 +20,16 @@ internal static class TableText
     {
         using var parser = new CsvParser(
             new StringReader(Encoding.UTF8.GetString(row)),
-            Configurations[delimiter]
+            Form(delimiter)
         );
         var cells = parser.Read() ? parser.Record! : [];
         return parser.Read() ? null : cells;
     }
 
     /// <summary>How the library reads and writes rows.</summary>
-    public static CsvConfiguration Configuration(char delimiter) =>
+    public static CsvConfiguration Form(char delimiter) => Configurations[delimiter];
+
+    private static CsvConfiguration Configuration(char delimiter) =>
         new(CultureInfo.InvariantCulture)
         {
             Delimiter = delimiter.ToString(),
