@@ -1,7 +1,7 @@
 using PowerCheck.Api.Batches;
-using PowerCheck.Api.Checks;
 using PowerCheck.Api.Documents;
 using PowerCheck.Api.Door;
+using PowerCheck.Api.Faces;
 using PowerCheck.Api.Findings;
 using PowerCheck.Api.Health;
 using PowerCheck.Api.Limits;
@@ -10,6 +10,7 @@ using PowerCheck.Api.Problems;
 using PowerCheck.Api.Safety;
 using PowerCheck.Api.Shortlists;
 using PowerCheck.Api.Sources;
+using PowerCheck.Api.Texts;
 
 if (Probe.Address(args) is { } address)
 {
@@ -18,17 +19,21 @@ if (Probe.Address(args) is { } address)
 
 var builder = WebApplication.CreateBuilder(args);
 builder.AddRequestLogs();
-builder.WebHost.ConfigureKestrel(kestrel => kestrel.AddServerHeader = false);
 builder.WebHost.ConfigureKestrel(kestrel =>
+{
+    kestrel.AddServerHeader = false;
     // The door counts by itself and answers; the server only keeps out what is larger still.
-    kestrel.Limits.MaxRequestBodySize = 2 * BodyReader.MostBytes
-);
+    kestrel.Limits.MaxRequestBodySize = 2 * BodyReader.MostBytes;
+    // A form sends all its fields, most of them empty, in its address.
+    kestrel.Limits.MaxRequestLineSize = 32 * 1024;
+});
 builder.Services.ConfigureHttpJsonOptions(json => JsonForm.Set(json.SerializerOptions));
 builder.AddLimits();
 builder.Services.AddProblems();
 builder.Services.AddDocument();
 builder.Services.AddSingleton<QueryDoor>();
-builder.Services.AddSingleton<CheckDoor>();
+builder.Services.AddChecks();
+builder.Services.AddTexts();
 builder.Services.AddSingleton<BatchDoor>();
 builder.Services.AddSingleton<ShortlistDoor>();
 

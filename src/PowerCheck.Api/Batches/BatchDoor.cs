@@ -14,12 +14,15 @@ namespace PowerCheck.Api.Batches;
 /// <summary>Reads what headers and query say of a call for many checks, and finds everything wrong with it.</summary>
 internal sealed class BatchDoor(QueryDoor queries, ServiceLimits limits)
 {
-    private const string Form = "form";
-
     /// <summary>Words for the forms, in their order.</summary>
     public static readonly string[] FormWords = ["ndjson", "csv", "json"];
 
-    private static readonly string[] Options = [.. CheckOptions.Names, FieldsOption.Name, Form];
+    private static readonly string[] Options =
+    [
+        .. CheckOptions.Names,
+        FieldsOption.Name,
+        FormOption.Name,
+    ];
 
     /// <summary>Media types that are read and answered, the one for streams first.</summary>
     public static readonly string[] Forms =
@@ -41,7 +44,7 @@ internal sealed class BatchDoor(QueryDoor queries, ServiceLimits limits)
         var faults = new Faults();
         queries.RefuseUnknown(request.Query, Options, faults);
         var options = CheckOptions.Of(request.Query, faults);
-        var word = QueryDoor.Word(request.Query, Form, FormWords, faults);
+        var word = QueryDoor.Word(request.Query, FormOption.Name, FormWords, faults);
         var wanted = word is null
             ? AcceptHeader.Best(request.Headers.Accept, [sent, .. Forms])
             : Forms[Array.IndexOf(FormWords, word)];

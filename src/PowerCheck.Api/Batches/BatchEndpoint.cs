@@ -26,7 +26,13 @@ internal static class BatchEndpoint
             // Any form gets to the door, which knows what is read here and says so.
             .Accepts<IReadOnlyList<CheckRequest>>("application/json", "*/*")
             .Produces<OutcomesAnswer>()
-            .Answers(new(Caching.None, OwnQuery: true) { Forms = BatchDoor.Forms, OwnForm = true })
+            .Answers(
+                new(Caching.None, OwnQuery: true)
+                {
+                    Forms = BatchDoor.Forms,
+                    FormWords = BatchDoor.FormWords,
+                }
+            )
             .Limited(LimitsSetup.Batches)
             .ProducesProblems(
                 StatusCodes.Status400BadRequest,

@@ -2,7 +2,6 @@ using PowerCheck.Api.Checks.Mapping;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Checks.Rules;
 using PowerCheck.Api.Door;
-using PowerCheck.Api.Problems;
 using PowerCheck.Model.Checks;
 
 namespace PowerCheck.Api.Checks;
@@ -11,27 +10,40 @@ namespace PowerCheck.Api.Checks;
 internal sealed class CheckDoor(QueryDoor queries)
 {
     /// <summary>Reads body and query parameters.</summary>
-    /// <returns>The call, and what is wrong with it; null when nothing is.</returns>
-    public (CheckCall Call, ProblemResult? Problem) Read(
+    /// <param name="body">The body.</param>
+    /// <param name="query">The query.</param>
+    /// <param name="others">Names of the options that are read elsewhere.</param>
+    /// <param name="faults">Where to note what is wrong.</param>
+    /// <returns>The call, and where the body stopped being JSON; null when all of it was.</returns>
+    public (CheckCall Call, Malformed? Malformed) Read(
         ReadOnlySpan<byte> body,
-        IQueryCollection query
+        IQueryCollection query,
+        IReadOnlyList<string> others,
+        Faults faults
     )
     {
-        var faults = new Faults();
-        queries.RefuseUnknown(query, CheckOptions.Names, faults);
-        var options = CheckOptions.Of(query, faults);
-        var (request, malformed) = RequestReader.Read<CheckRequest>(body, faults);
-        if (malformed is not null)
-        {
-            return (new(new(), options), ProblemOf.Reading(malformed));
-        }
+        queries.RefuseUnknown(query, [.. CheckOptions.Names, .. others], faults);
+        return Read(body, CheckOptions.Of(query, faults), faults);
+    }
 
-        if (request is not null)
+    /// <summary>Reads a body.</summary>
+    /// <param name="body">The body.</param>
+    /// <param name="options">The options.</param>
+    /// <param name="faults">Where to note what is wrong.</param>
+    /// <returns>The call, and where the body stopped being JSON; null when all of it was.</returns>
+    public static (CheckCall Call, Malformed? Malformed) Read(
+        ReadOnlySpan<byte> body,
+        CheckOptions options,
+        Faults faults
+    )
+    {
+        var (request, malformed) = RequestReader.Read<CheckRequest>(body, faults);
+        if (request is not null && malformed is null)
         {
             CheckRules.Apply(request, faults);
         }
 
-        return (new(request ?? new(), options), faults.None ? null : ProblemOf.Request(faults));
+        return (new(request ?? new(), options), malformed);
     }
 }
 

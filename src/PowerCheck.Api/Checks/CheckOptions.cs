@@ -1,4 +1,5 @@
 using PowerCheck.Api.Door;
+using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Spreads;
 
 namespace PowerCheck.Api.Checks;
@@ -24,4 +25,23 @@ internal sealed record CheckOptions(bool AllFindings, SpreadMethod Spread, bool 
             SpreadOption.Of(query, faults),
             QueryDoor.Word(query, RemediesName, RemediesWords, faults) is null
         );
+
+    /// <summary>What they say, as parameters; those left out that say what is meant without them.</summary>
+    public static IEnumerable<(string Path, string Text)> Said(CheckOptions options)
+    {
+        if (options.AllFindings)
+        {
+            yield return (Findings, FindingsWords[0]);
+        }
+
+        if (options.Spread != SpreadOption.Usual)
+        {
+            yield return (SpreadOption.Name, Words.Of(options.Spread));
+        }
+
+        if (!options.Remedies)
+        {
+            yield return (RemediesName, RemediesWords[0]);
+        }
+    }
 }

@@ -11,9 +11,12 @@ internal static class SpreadOption
     /// <summary>Its name.</summary>
     public const string Name = "spread";
 
+    /// <summary>What is meant where it is left out.</summary>
+    public const SpreadMethod Usual = SpreadMethod.Linear;
+
     private static readonly string[] Allowed = [.. Enum.GetValues<SpreadMethod>().Select(Words.Of)];
 
     /// <summary>What it says; linear when it is left out, or wrong, which is then noted.</summary>
     public static SpreadMethod Of(IQueryCollection query, Faults faults) =>
-        Word<SpreadMethod>.Of(QueryDoor.Word(query, Name, Allowed, faults)) ?? SpreadMethod.Linear;
+        Word<SpreadMethod>.Of(QueryDoor.Word(query, Name, Allowed, faults)) ?? Usual;
 }

@@ -18,20 +18,27 @@ internal static class PostedBody
         Func<TCall, CancellationToken, TAnswer> answer
     )
     {
+        var (call, problem) = await Read(context, read);
+        return problem is not null
+            ? problem
+            : TypedResults.Ok(answer(call!, context.RequestAborted));
+    }
+
+    /// <summary>Reads the body, or says why it cannot be read.</summary>
+    /// <typeparam name="TCall">The call.</typeparam>
+    /// <param name="context">The request.</param>
+    /// <param name="read">Reads the call; with what is wrong with it.</param>
+    public static async Task<(TCall? Call, ProblemResult? Problem)> Read<TCall>(
+        HttpContext context,
+        Func<ReadOnlySpan<byte>, IQueryCollection, (TCall Call, ProblemResult? Problem)> read
+    )
+    {
         if (!BodyForm.Readable(context.Request))
         {
-            return ProblemOf.MediaType();
+            return (default, ProblemOf.MediaType());
         }
 
         using var body = await BodyReader.Read(context.Request, context.RequestAborted);
-        if (body is null)
-        {
-            return ProblemOf.Size();
-        }
-
-        var (call, problem) = read(body.Bytes, context.Request.Query);
-        return problem is not null
-            ? problem
-            : TypedResults.Ok(answer(call, context.RequestAborted));
+        return body is null ? (default, ProblemOf.Size()) : read(body.Bytes, context.Request.Query);
     }
 }

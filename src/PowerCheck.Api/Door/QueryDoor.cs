@@ -22,10 +22,26 @@ internal sealed class QueryDoor(IConfiguration configuration)
             {
                 RefuseDoubled(name, values.Count, faults);
             }
-            else if (!Passed(name))
+            else if (!IsPassed(name))
             {
                 faults.Add(Unknown(name, known));
             }
+        }
+    }
+
+    /// <summary>Notes every one of some parameters that is given twice.</summary>
+    /// <param name="query">The parameters.</param>
+    /// <param name="names">Names of those.</param>
+    /// <param name="faults">Where to note it.</param>
+    public static void RefuseDoubled(
+        IQueryCollection query,
+        IReadOnlyList<string> names,
+        Faults faults
+    )
+    {
+        foreach (var name in names)
+        {
+            RefuseDoubled(name, query[name].Count, faults);
         }
     }
 
@@ -56,7 +72,8 @@ internal sealed class QueryDoor(IConfiguration configuration)
         return null;
     }
 
-    private bool Passed(string name) =>
+    /// <summary>Whether a parameter is passed over: what others put behind addresses.</summary>
+    public bool IsPassed(string name) =>
         name.StartsWith(Campaign, StringComparison.Ordinal) || ignored.Contains(name);
 
     private static void RefuseDoubled(string name, int count, Faults faults)

@@ -26,6 +26,24 @@ internal sealed record TextForm(
     /// <summary>Words with commas between them.</summary>
     public static readonly TextForm Words = new(WriteWords);
 
+    /// <summary>A list that is there with nothing in it.</summary>
+    public static readonly TextForm NoItems = new(
+        (json, _) =>
+        {
+            json.WriteStartArray();
+            json.WriteEndArray();
+        }
+    );
+
+    /// <summary>An object that is there with nothing in it.</summary>
+    public static readonly TextForm NoMembers = new(
+        (json, _) =>
+        {
+            json.WriteStartObject();
+            json.WriteEndObject();
+        }
+    );
+
     /// <summary>A figure.</summary>
     public static TextForm Figure(FigureAttribute figure) =>
         new(WriteFigure, IsFigure: true, figure.Unit);
@@ -34,6 +52,29 @@ internal sealed record TextForm(
     public static bool TryParse(string text, out double figure) =>
         double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out figure)
         && double.IsFinite(figure);
+
+    /// <summary>A larger figure is out of range in any unit, and might not be one in another.</summary>
+    private const double MostConverted = 1e15;
+
+    /// <summary>Writes a figure that may be in another unit.</summary>
+    /// <param name="json">Where to.</param>
+    /// <param name="text">The figure, with a decimal point.</param>
+    /// <param name="convert">Turns it into the unit of the member; null where it is in it.</param>
+    public void WriteFigure(Utf8JsonWriter json, string text, Func<double, double>? convert)
+    {
+        if (
+            convert is not null
+            && TryParse(text, out var figure)
+            && Math.Abs(figure) <= MostConverted
+        )
+        {
+            json.WriteNumberValue(convert(figure));
+        }
+        else
+        {
+            Write(json, text);
+        }
+    }
 
     private static void WriteFigure(Utf8JsonWriter json, string text)
     {

@@ -64,7 +64,8 @@ internal sealed class TextMember(PropertyInfo property, TextAttribute text) : Me
         var given = walk.Text();
         if (given.Length <= text.Maximum)
         {
-            set(owner, given);
+            // Text of blanks alone says nothing.
+            set(owner, string.IsNullOrWhiteSpace(given) ? null : given);
         }
         else
         {

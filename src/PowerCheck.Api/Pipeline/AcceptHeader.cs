@@ -43,12 +43,11 @@ internal static class AcceptHeader
     {
         public static Wish? Of(string form, IList<MediaTypeHeaderValue> ranges)
         {
-            string[] closest = [.. Ranges(form)];
-            for (var distance = 0; distance < closest.Length; distance++)
+            foreach (var (range, distance) in Ranges(form))
             {
                 for (var place = 0; place < ranges.Count; place++)
                 {
-                    if (Same(ranges[place], closest[distance]) && !RulesOutProblems(ranges[place]))
+                    if (Same(ranges[place], range) && !RulesOutProblems(ranges[place]))
                     {
                         return new(ranges[place].Quality ?? 1, distance, place);
                     }
@@ -58,17 +57,17 @@ internal static class AcceptHeader
             return null;
         }
 
-        /// <summary>What covers a form, the closest first. Who reads problems reads JSON.</summary>
-        private static IEnumerable<string> Ranges(string form)
+        /// <summary>What covers a form, the closest first, and how loosely. Who reads problems reads JSON.</summary>
+        private static IEnumerable<(string Range, int Distance)> Ranges(string form)
         {
-            yield return form;
+            yield return (form, 0);
             if (form is "application/json")
             {
-                yield return Problem;
+                yield return (Problem, 1);
             }
 
-            yield return $"{form[..form.IndexOf('/', StringComparison.Ordinal)]}/*";
-            yield return "*/*";
+            yield return ($"{form[..form.IndexOf('/', StringComparison.Ordinal)]}/*", 2);
+            yield return ("*/*", 3);
         }
 
         private static bool RulesOutProblems(MediaTypeHeaderValue given) =>

@@ -12,8 +12,28 @@ internal sealed record Answering(string Cache, bool OwnQuery)
     /// <summary>The media types in which it answers.</summary>
     public IReadOnlyList<string> Forms { get; init; } = Json;
 
-    /// <summary>Whether it also reads from the query which form is wanted, which then counts instead of the header.</summary>
-    public bool OwnForm { get; init; }
+    /// <summary>Words by which the query may ask for each form, in their order, which then counts instead of the header; empty where it may not.</summary>
+    public IReadOnlyList<string> FormWords { get; init; } = [];
+
+    /// <summary>Whether it reads from the query which form is wanted.</summary>
+    public bool OwnForm => FormWords.Count > 0;
+
+    /// <summary>The media type that the query of a request asks for; null when it asks for none, or for one that is not offered.</summary>
+    public string? Asked(HttpRequest request)
+    {
+        for (var at = 0; at < FormWords.Count; at++)
+        {
+            if (
+                request.Query[FormOption.Name] is [{ } word]
+                && word.Equals(FormWords[at], StringComparison.Ordinal)
+            )
+            {
+                return Forms[at];
+            }
+        }
+
+        return null;
+    }
 }
 
 /// <summary>Ways to tell it.</summary>

@@ -37,5 +37,5 @@ internal sealed class TraceHeaders(RequestDelegate next)
     /// <summary>Whether the answer is one that the service composes, or a problem: stored copies are for the same Accept only.</summary>
     private static bool DependsOnAccept(HttpContext context) =>
         context.GetEndpoint()?.Metadata.GetMetadata<Answering>() is not null
-        || ProblemResult.IsProblem(context.Response);
+        || ProblemResult.IsProblem(context);
 }

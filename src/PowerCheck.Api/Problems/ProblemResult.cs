@@ -22,9 +22,8 @@ internal sealed class ProblemResult(ProblemKind kind, string detail) : IResult
     /// <summary>After how many seconds to try again; null where that would not help.</summary>
     public int? RetryAfterSeconds { get; init; }
 
-    /// <summary>Whether an answer is a problem.</summary>
-    public static bool IsProblem(HttpResponse response) =>
-        response.ContentType?.StartsWith(MediaType, StringComparison.Ordinal) == true;
+    /// <summary>Whether the answer to a request is a problem.</summary>
+    public static bool IsProblem(HttpContext context) => context.Items.ContainsKey(typeof(Problem));
 
     /// <inheritdoc/>
     public Task ExecuteAsync(HttpContext httpContext)
@@ -37,13 +36,20 @@ internal sealed class ProblemResult(ProblemKind kind, string detail) : IResult
             response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);
         }
 
+        var problem = new Problem(
+            Report(),
+            httpContext.Request.Path.ToUriComponent(),
+            httpContext.TraceIdentifier,
+            SafetyBlock.Plain
+        );
+        httpContext.Items[typeof(Problem)] = problem;
+        if (ProblemForm.Of(httpContext) is { } face)
+        {
+            return face.Write(httpContext, problem);
+        }
+
         return response.WriteAsJsonAsync(
-            new Problem(
-                Report(),
-                httpContext.Request.Path.ToUriComponent(),
-                httpContext.TraceIdentifier,
-                SafetyBlock.Plain
-            ),
+            problem,
             JsonForm.Options,
             MediaType,
             // Of a request whose time is up the token is cancelled, and it is still to be told.

@@ -1,6 +1,6 @@
 using System.Text;
 using System.Text.Json;
-using PowerCheck.Api.Batches.Tables;
+using PowerCheck.Api.Paths;
 using PowerCheck.Api.Tests.Host;
 using PowerCheck.Model.Units;
 
@@ -50,13 +50,13 @@ public class HeaderTests
         double given,
         string symbol,
         double expected
-    ) => Assert.Equal(expected, HeaderUnits.From(Units[own], symbol)!(given), 1e-6 * expected);
+    ) => Assert.Equal(expected, OtherUnits.From(Units[own], symbol)!(given), 1e-6 * expected);
 
     [Theory]
     [InlineData("mΩ", "m\u2126")]
     [InlineData("µH", "\u03BCH")]
     public void Letters_that_look_the_same_are_the_same(string own, string symbol) =>
-        Assert.Equal(3, HeaderUnits.From(Units[own], symbol)!(3));
+        Assert.Equal(3, OtherUnits.From(Units[own], symbol)!(3));
 
     [Theory]
     [InlineData("kg", "A")]
@@ -65,7 +65,7 @@ public class HeaderTests
     [InlineData("mΩ", "MOhm")]
     [InlineData("°", "mm")]
     public void A_unit_of_another_kind_is_none(string own, string symbol) =>
-        Assert.Null(HeaderUnits.From(Units[own], symbol));
+        Assert.Null(OtherUnits.From(Units[own], symbol));
 
     [Fact]
     public async Task A_figure_in_another_unit_is_answered_as_in_its_own()

@@ -6,6 +6,7 @@ using System.Text.Unicode;
 using PowerCheck.Api.Batches.Tables;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Door;
+using PowerCheck.Api.Paths;
 using PowerCheck.Api.Problems;
 
 namespace PowerCheck.Api.Batches.Entries;
@@ -52,7 +53,7 @@ internal sealed class RowEntries : EntryReader
             return (null, ProblemOf.LineEnds(entry.Line));
         }
 
-        var row = new Row(cells, Style.IsDecimalComma);
+        var row = new Row(cells);
         header.RefuseShape(row, faults);
         return faults.None ? (Request(row, faults), null) : (null, null);
     }
@@ -196,7 +197,7 @@ internal sealed class RowEntries : EntryReader
         }
 
         var faults = new Faults();
-        header = TableHeader.Read(headings, faults);
+        header = TableHeader.Read(headings, Style.IsDecimalComma, faults);
         return (true, faults.None ? null : ProblemOf.Request(faults));
     }
 }

@@ -1,4 +1,5 @@
 using PowerCheck.Api.Door;
+using PowerCheck.Api.Paths;
 using PowerCheck.Model.Units;
 
 namespace PowerCheck.Api.Batches.Tables;
@@ -21,7 +22,10 @@ internal sealed class TableHeader(Branch rig, string[] headings)
     public int Width => headings.Length;
 
     /// <summary>Reads a header; what is wrong is noted.</summary>
-    public static TableHeader Read(string[] headings, Faults faults)
+    /// <param name="headings">The headings.</param>
+    /// <param name="isDecimalComma">Whether the figures below may be written with a comma.</param>
+    /// <param name="faults">Where to note it.</param>
+    public static TableHeader Read(string[] headings, bool isDecimalComma, Faults faults)
     {
         var root = new Branch { Path = "" };
         if (headings.Length > MostColumns)
@@ -35,7 +39,7 @@ internal sealed class TableHeader(Branch rig, string[] headings)
             // Spreadsheets leave columns without a name behind.
             if (headings[at].Trim() is { Length: > 0 } name)
             {
-                Add(root, name, at, faults);
+                Add(root, name, (at, isDecimalComma), faults);
             }
         }
 
@@ -96,7 +100,12 @@ internal sealed class TableHeader(Branch rig, string[] headings)
             Maximum = MostColumns,
         };
 
-    private static void Add(Branch root, string name, int position, Faults faults)
+    private static void Add(
+        Branch root,
+        string name,
+        (int Position, bool IsDecimalComma) cells,
+        Faults faults
+    )
     {
         if (faults.Full)
         {
@@ -104,12 +113,12 @@ internal sealed class TableHeader(Branch rig, string[] headings)
             return;
         }
 
-        var (path, symbol) = Split(name);
-        if (ColumnPath.Walk(root, path) is not { } found)
+        var (path, symbol) = RigPath.Split(name);
+        if (RigPath.Walk(root, path) is not { Form: { } form } found)
         {
             faults.Add(Unknown(path));
         }
-        else if (found.Branch.Column is not null)
+        else if (found.Branch.Leaf is not null)
         {
             faults.Add(
                 new(
@@ -119,20 +128,21 @@ internal sealed class TableHeader(Branch rig, string[] headings)
                 )
             );
         }
-        else if (Convert(found.Form, symbol) is { Works: true } unit)
+        else if (Convert(form, symbol) is { Works: true } unit)
         {
-            found.Branch.Column = new(path, position, found.Form, unit.Convert);
+            found.Branch.Leaf = new Column(
+                path,
+                cells.Position,
+                form,
+                unit.Convert,
+                cells.IsDecimalComma
+            );
         }
         else
         {
-            faults.Add(WrongUnit(path, symbol!, found.Form));
+            faults.Add(WrongUnit(path, symbol!, form));
         }
     }
-
-    private static (string Path, string? Symbol) Split(string name) =>
-        name.EndsWith(']') && name.IndexOf('[', StringComparison.Ordinal) is var at and >= 0
-            ? (name[..at].TrimEnd(), name[(at + 1)..^1].Trim())
-            : (name, null);
 
     private static (bool Works, Func<double, double>? Convert) Convert(
         TextForm form,
@@ -144,13 +154,13 @@ internal sealed class TableHeader(Branch rig, string[] headings)
             return (true, null);
         }
 
-        var convert = form.Unit is { } own ? HeaderUnits.From(own, symbol) : null;
+        var convert = form.Unit is { } own ? OtherUnits.From(own, symbol) : null;
         return (convert is not null, convert);
     }
 
     private static Fault Unknown(string path)
     {
-        var nearest = ColumnPath.Nearest(path);
+        var nearest = RigPath.Nearest(path);
         var cure = nearest is null
             ? "The document at /openapi/v1.json has the members of a rig; a header is their names joined by dots."
             : $"Did you mean {nearest}?";
@@ -177,13 +187,13 @@ internal sealed class TableHeader(Branch rig, string[] headings)
     private static string Cure(Unit? own) =>
         own is null ? "which has no unit in a header. Leave the brackets out."
         : own.Symbol.Length == 0 ? "which is a plain number. Leave the brackets out, or write [%]."
-        : HeaderUnits.HasOthers(own)
+        : OtherUnits.HasOthers(own)
             ? $"which is no unit for it. Give it in [{own.Symbol}] or another unit of the same kind, spelled exactly."
         : $"which is no unit for it. Give it in [{own.Symbol}].";
 
     private static void RefuseGaps(Branch branch, Faults faults)
     {
-        if (branch is { Column: not null } && branch.Parts.Any())
+        if (branch is { Leaf: not null } && branch.Parts.Any())
         {
             faults.Add(
                 new(

@@ -67,10 +67,15 @@ public sealed record CheckAnswer : CheckReport
 {
     /// <summary>Puts the cautions beside what was found.</summary>
     /// <param name="report">What was found.</param>
+    /// <param name="links">Where the same check can be had by a link; null where it is too long for one.</param>
     /// <param name="cautions">The cautions.</param>
     [SetsRequiredMembers]
-    public CheckAnswer(CheckReport report, BatterySafety cautions)
-        : base(report) => BatterySafety = cautions;
+    public CheckAnswer(CheckReport report, LinksAnswer? links, BatterySafety cautions)
+        : base(report) => (Links, BatterySafety) = (links, cautions);
+
+    /// <summary>Where the same check can be had by a link, in each form; absent where it would be longer than 8000 characters.</summary>
+    [JsonPropertyOrder(1)]
+    public LinksAnswer? Links { get; init; }
 
     /// <summary>Cautions about batteries, those that matter for this rig first.</summary>
     [JsonPropertyOrder(1)]

@@ -10,11 +10,15 @@ namespace PowerCheck.Api.Checks.Writing;
 internal static class AnswerWriter
 {
     /// <summary>The answer.</summary>
-    /// <param name="id">The id of the request.</param>
+    /// <param name="call">The call.</param>
     /// <param name="result">What the check found.</param>
-    /// <param name="allFindings">Whether those that hold without a caution are listed too.</param>
-    public static CheckAnswer Write(string? id, CheckResult result, bool allFindings) =>
-        new(Report(id, result, allFindings), SafetyBlock.For(result.Findings));
+    /// <param name="links">Where the same check can be had by a link; null where it is too long for one.</param>
+    public static CheckAnswer Write(CheckCall call, CheckResult result, LinksAnswer? links) =>
+        new(
+            Report(call.Request.Id, result, call.Options.AllFindings),
+            links,
+            SafetyBlock.For(result.Findings)
+        );
 
     /// <summary>The answer without its cautions, for where they stand once beside many.</summary>
     /// <param name="id">The id of the request.</param>

@@ -2,20 +2,20 @@ using System.Globalization;
 using System.Text.Json;
 using PowerCheck.Api.Door;
 
-namespace PowerCheck.Api.Batches.Tables;
+namespace PowerCheck.Api.Paths;
 
-/// <summary>The columns of a table as the object, list or value that they make up.</summary>
+/// <summary>Values that are given by path, as the object, list or value that they make up.</summary>
 internal sealed class Branch
 {
     private readonly SortedList<string, Branch> parts = new(new ByPosition());
 
-    /// <summary>The column that gives the value; null for an object or a list.</summary>
-    public Column? Column { get; set; }
+    /// <summary>What gives the value; null for an object or a list.</summary>
+    public Leaf? Leaf { get; set; }
 
     /// <summary>Whether it is a list.</summary>
     public bool IsList { get; init; }
 
-    /// <summary>Whether it is written even where all its cells are empty: a part of a rig may be.</summary>
+    /// <summary>Whether it is written even where nothing is said of it: a part of a rig may be empty.</summary>
     public bool IsPart { get; init; }
 
     /// <summary>Path of it.</summary>
@@ -44,9 +44,9 @@ internal sealed class Branch
     /// <summary>Writes what a row says, and notes what it leaves out of the middle of a list.</summary>
     public void Write(Utf8JsonWriter json, Row row, Faults faults)
     {
-        if (Column is { } column)
+        if (Leaf is { } leaf)
         {
-            column.Write(json, row, faults);
+            leaf.Write(json, row, faults);
         }
         else if (IsList)
         {
@@ -98,15 +98,15 @@ internal sealed class Branch
     }
 
     private bool IsGiven(Row row) =>
-        Column is { } column
-            ? row[column.Position].Length > 0
+        Leaf is { } leaf
+            ? row[leaf.Position].Length > 0
             : parts.Values.Any(part => part.IsGiven(row));
 
     private static Fault Gap(Branch item, Branch left) =>
         new(
             item.Path,
             FaultCode.Conflict,
-            $"{item.Path} is given and {left.Path} is not. Fill the columns of a list from 0 on."
+            $"{item.Path} is given and {left.Path} is not. Fill a list from 0 on."
         )
         {
             Related = [left.Path],

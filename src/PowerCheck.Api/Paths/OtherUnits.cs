@@ -3,10 +3,10 @@ using PowerCheck.Model.Units;
 using UnitsNet;
 using UnitsNet.Units;
 
-namespace PowerCheck.Api.Batches.Tables;
+namespace PowerCheck.Api.Paths;
 
-/// <summary>Turns the figures of a column from the unit of its header into the unit of its member.</summary>
-internal static class HeaderUnits
+/// <summary>Turns figures from the unit in which they are given into the unit of their member.</summary>
+internal static class OtherUnits
 {
     /// <summary>What each of our units is to the library; the others can only be given as they are.</summary>
     private static readonly Dictionary<Unit, Enum> Known = new()
@@ -39,9 +39,9 @@ internal static class HeaderUnits
     /// <summary>Whether a member of a unit may be given in others.</summary>
     public static bool HasOthers(Unit own) => Known.ContainsKey(own);
 
-    /// <summary>What turns a figure in the unit of a header into that of the member; null when there is no such unit for it.</summary>
+    /// <summary>What turns a figure in a given unit into that of the member; null when there is no such unit for it.</summary>
     /// <param name="own">The unit of the member.</param>
-    /// <param name="symbol">The symbol in the header.</param>
+    /// <param name="symbol">The symbol as given.</param>
     public static Func<double, double>? From(Unit own, string symbol)
     {
         // The ohm sign and the micro sign have a letter each that looks the same.

@@ -2,23 +2,29 @@ using System.Globalization;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Door;
 
-namespace PowerCheck.Api.Batches.Tables;
+namespace PowerCheck.Api.Paths;
 
-/// <summary>Finds what a path in a header names.</summary>
-internal static class ColumnPath
+/// <summary>Finds what a path names, as the headings of tables and the parameters of links have it.</summary>
+internal static class RigPath
 {
     private static readonly Shape Root = MemberTable.Of(typeof(CheckRequest));
 
     private const string Share = "relative";
 
-    /// <summary>Every path that a header may have, positions as 0.</summary>
+    /// <summary>Every path of a value, positions as 0.</summary>
     private static readonly string[] All = [.. Paths(Root, "")];
+
+    /// <summary>A path and the unit in square brackets behind it; null where there is none.</summary>
+    public static (string Path, string? Symbol) Split(string name) =>
+        name.EndsWith(']') && name.IndexOf('[', StringComparison.Ordinal) is var at and >= 0
+            ? (name[..at].TrimEnd(), name[(at + 1)..^1].Trim())
+            : (name, null);
 
     /// <summary>Walks down a path, making branches.</summary>
     /// <param name="root">The branch of the whole rig.</param>
     /// <param name="path">The path.</param>
-    /// <returns>The branch of the value and how it is written; null when there is no such value.</returns>
-    public static (Branch Branch, TextForm Form)? Walk(Branch root, string path)
+    /// <returns>What it names; null when there is nothing.</returns>
+    public static Named? Walk(Branch root, string path)
     {
         var names = path.Split('.');
         var (branch, shape) = (root, Root);
@@ -37,7 +43,7 @@ internal static class ColumnPath
             var rest = names[(at + 1)..];
             if (rest.Length == 0)
             {
-                return member.Text is { } text ? (branch, text) : null;
+                return new(branch, member.Text, member.MostItems is not null);
             }
 
             if (member.Entries is { } entries)
@@ -56,7 +62,7 @@ internal static class ColumnPath
                 at++;
                 if (rest.Length == 1)
                 {
-                    return member.ItemText is { } item ? (branch, item) : null;
+                    return new(branch, member.ItemText, IsList: false);
                 }
             }
 
@@ -80,26 +86,26 @@ internal static class ColumnPath
     }
 
     // A path within a path: all of what is left, but for the last name where that says in which way.
-    private static (Branch Branch, TextForm Form)? Entry(
-        Branch branch,
-        string[] names,
-        Member member,
-        Shape entries
-    )
+    private static Named? Entry(Branch branch, string[] names, Member member, Shape entries)
     {
         if (names.Length > 1 && entries.Of(names[^1]) is { Text: { } text } way)
         {
             var key = branch.In(string.Join('.', names[..^1]), isList: false, isPart: false);
             // The others are in the unit of the path that they speak of, which a header cannot turn into another.
             var isShare = string.Equals(way.Name, Share, StringComparison.Ordinal);
-            return (
+            return new(
                 key.In(way.Name, isList: false, isPart: false),
-                isShare ? text : text with { Unit = null }
+                isShare ? text : text with { Unit = null },
+                IsList: false
             );
         }
 
         return member.ItemText is { } form
-            ? (branch.In(string.Join('.', names), isList: false, isPart: false), form)
+            ? new(
+                branch.In(string.Join('.', names), isList: false, isPart: false),
+                form,
+                IsList: false
+            )
             : null;
     }
 
@@ -137,3 +143,9 @@ internal static class ColumnPath
     private static IEnumerable<string> Inner(Member member, string path) =>
         member.Inner is { } shape ? Paths(shape, $"{path}{member.Step}.") : [];
 }
+
+/// <summary>What a path names.</summary>
+/// <param name="Branch">Its place in the rig.</param>
+/// <param name="Form">How its value may come as text; null for an object, and for a list of anything but words.</param>
+/// <param name="IsList">Whether it is a list.</param>
+internal sealed record Named(Branch Branch, TextForm? Form, bool IsList);

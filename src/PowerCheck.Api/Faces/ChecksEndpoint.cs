@@ -1,0 +1,126 @@
+using PowerCheck.Api.Checks;
+using PowerCheck.Api.Checks.Answers;
+using PowerCheck.Api.Checks.Requests;
+using PowerCheck.Api.Door;
+using PowerCheck.Api.Limits;
+using PowerCheck.Api.Links;
+using PowerCheck.Api.Pipeline;
+using PowerCheck.Api.Problems;
+
+namespace PowerCheck.Api.Faces;
+
+/// <summary>The main job: check a rig, from a body or from a link.</summary>
+internal static class ChecksEndpoint
+{
+    private static readonly string[] Others = [FormOption.Name];
+
+    public static void AddChecks(this IServiceCollection services)
+    {
+        services.AddSingleton<CheckDoor>();
+        services.AddSingleton<LinkDoor>();
+        services.AddSingleton<ICheckFace, JsonFace>();
+        services.AddSingleton<CheckFaces>();
+    }
+
+    public static void MapChecks(this IEndpointRouteBuilder routes)
+    {
+        routes
+            .MapPost(CheckLinks.Checks, Post)
+            .WithName("checkRig")
+            .WithTags("Checks")
+            .WithSummary("Check a rig")
+            .WithDescription(
+                "Computes whether motor, speed controller, pack and gearing work together, and says why. A rig that would burn is an answer with findings, not a problem."
+            )
+            .Accepts<CheckRequest>("application/json")
+            .Produces<CheckAnswer>()
+            .Answers(CheckForms.Answering(Caching.None))
+            .Limited(LimitsSetup.Checks)
+            .ProducesProblems(
+                StatusCodes.Status400BadRequest,
+                StatusCodes.Status413PayloadTooLarge,
+                StatusCodes.Status415UnsupportedMediaType,
+                StatusCodes.Status503ServiceUnavailable
+            );
+        routes
+            .MapGet(CheckLinks.Checks, Get)
+            .WithName("checkRigByLink")
+            .WithTags("Checks")
+            .WithSummary("Check a rig by a link")
+            .WithDescription(
+                "The same check with the rig in the address: members by path, list positions from 0. An empty value is a member left out; the word empty says that a list or an object is there with nothing in it. A figure may carry a unit (8 lb, 4.6in, 25 mOhm, 95 degF); without one it is in the unit of its name. Decimals have a point. The answer may be kept for an hour and asked for again by its ETag."
+            )
+            .Produces<CheckAnswer>()
+            .Answers(CheckForms.Answering(Caching.Hour))
+            .Limited(LimitsSetup.Checks)
+            .ProducesProblems(StatusCodes.Status503ServiceUnavailable);
+    }
+
+    private static async Task<IResult> Post(HttpContext context, CheckDoor door, CheckFaces faces)
+    {
+        var faults = new Faults();
+        if (Form(context, faults) is not { } form)
+        {
+            return ProblemOf.Accept(CheckForms.All);
+        }
+
+        var (call, problem) = await PostedBody.Read(
+            context,
+            (body, query) => Read(door, body, query, faults)
+        );
+        if (problem is null)
+        {
+            await faces.Answer(context, call, form);
+        }
+
+        return problem ?? Results.Empty;
+    }
+
+    private static async Task<IResult> Get(HttpContext context, LinkDoor door, CheckFaces faces)
+    {
+        var faults = new Faults();
+        if (Form(context, faults) is not { } form)
+        {
+            return ProblemOf.Accept(CheckForms.All);
+        }
+
+        var call = door.Read(context.Request.Query, Others, faults);
+        if (!faults.None)
+        {
+            return ProblemOf.Request(faults);
+        }
+
+        var tag = CheckTag.Of(call, form);
+        context.Response.GetTypedHeaders().ETag = tag;
+        if (CheckTag.IsKnown(context.Request, tag))
+        {
+            return Results.StatusCode(StatusCodes.Status304NotModified);
+        }
+
+        await faces.Answer(context, call, form);
+        return Results.Empty;
+    }
+
+    private static string? Form(HttpContext context, Faults faults) =>
+        FormOption.Of(
+            context.Request,
+            context.GetEndpoint()!.Metadata.GetRequiredMetadata<Answering>(),
+            faults
+        );
+
+    private static (CheckCall Call, ProblemResult? Problem) Read(
+        CheckDoor door,
+        ReadOnlySpan<byte> body,
+        IQueryCollection query,
+        Faults faults
+    )
+    {
+        var (call, malformed) = door.Read(body, query, Others, faults);
+        return (
+            call,
+            malformed is not null ? ProblemOf.Reading(malformed)
+            : faults.None ? null
+            : ProblemOf.Request(faults)
+        );
+    }
+}
