@@ -29,6 +29,7 @@ builder.WebHost.ConfigureKestrel(kestrel =>
 });
 builder.Services.ConfigureHttpJsonOptions(json => JsonForm.Set(json.SerializerOptions));
 builder.AddLimits();
+builder.AddCallers();
 builder.Services.AddProblems();
 builder.Services.AddDocument();
 builder.Services.AddSingleton<QueryDoor>();
@@ -38,12 +39,14 @@ builder.Services.AddSingleton<BatchDoor>();
 builder.Services.AddSingleton<ShortlistDoor>();
 
 var app = builder.Build();
+app.UseProxies();
 app.UseMiddleware<TraceHeaders>();
 app.UseRequestLogs();
 app.UseMiddleware<HeadAsGet>();
 app.UseProblems();
 app.UseDocumentPage();
 app.UseRouting();
+app.UseCors();
 app.UseMiddleware<AnswerGuard>();
 app.UseLimits();
 
