@@ -26,8 +26,10 @@ internal static class CheckTexts
         forms[CheckForms.Text] = Text(Lines);
         forms[CheckForms.Svg] = Text("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\"/>");
         forms[CheckForms.Html] = Text("<!DOCTYPE html><title>Suitable</title>");
-        // Bytes have no schema (OpenAPI 3.1, 4.8.14.2).
-        forms[CheckForms.Png] = new();
+        forms[CheckForms.Png] = new()
+        {
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "binary" },
+        };
     }
 
     /// <summary>Writes what a caller who has an answer already gets.</summary>

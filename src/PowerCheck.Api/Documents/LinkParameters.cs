@@ -98,11 +98,11 @@ internal sealed class LinkParameters : IOpenApiDocumentTransformer
         };
     }
 
-    // A figure may carry a unit, so it is text; its range is that of the member.
+    // A figure may carry a unit and is text then; its range is that of the member, in the unit of its name.
     private static OpenApiSchema Figure(IOpenApiSchema schema) =>
         new()
         {
-            Type = JsonSchemaType.String,
+            Type = JsonSchemaType.Number | JsonSchemaType.String,
             MaxLength = 40,
             Extensions = schema.Extensions is { } known
                 ? new Dictionary<string, IOpenApiExtension>(known, StringComparer.Ordinal)

@@ -4,8 +4,10 @@ import { crawler } from "./rig.js";
 import { address, service, type Check } from "./service.js";
 
 test("a rig in the address gets the answer that it gets in a body", async () => {
-  const posted = await service.POST("/v1/checks", { body: crawler });
   const { id, motor, controller, battery, vehicle, course } = crawler;
+  // A pound is 0.45359237 kg, exact (NIST SP 811, 2008, B.8).
+  const body = { ...crawler, vehicle: { ...vehicle, massKg: 8 * 0.45359237 } };
+  const posted = await service.POST("/v1/checks", { body });
 
   const { data, error } = await service.GET("/v1/checks", {
     params: {
@@ -23,7 +25,7 @@ test("a rig in the address gets the answer that it gets in a body", async () => 
         "battery.chemistry": battery.chemistry,
         "battery.seriesCells": battery.seriesCells,
         "battery.capacityMah": battery.capacityMah,
-        "vehicle.massKg": vehicle.massKg,
+        "vehicle.massKg": "8 lb",
         "vehicle.tireDiameterMm": vehicle.tireDiameterMm,
         "vehicle.drivetrain.pinionTeeth": vehicle.drivetrain.pinionTeeth,
         "vehicle.drivetrain.spurTeeth": vehicle.drivetrain.spurTeeth,
@@ -43,7 +45,7 @@ test("a rig in the address gets the answer that it gets in a body", async () => 
 
 test("the link in an answer leads to the same answer", async () => {
   const { data } = await service.POST("/v1/checks", { body: crawler });
-  assert.ok(data);
+  assert.ok(data?.links);
 
   const followed = await fetch(new URL(data.links.self, address));
 
