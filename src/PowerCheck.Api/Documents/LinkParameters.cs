@@ -22,7 +22,7 @@ internal sealed class LinkParameters : IOpenApiDocumentTransformer
             IOpenApiParameter[] options = [.. operation.Parameters ?? []];
             operation.Parameters =
             [
-                .. Values(document, nameof(CheckRequest), "", isRequired: true).Append(Others()),
+                .. Values(document, nameof(CheckRequest), "", isRequired: true),
                 .. options,
             ];
         }
@@ -128,7 +128,8 @@ internal sealed class LinkParameters : IOpenApiDocumentTransformer
         {
             Name = path,
             In = ParameterLocation.Query,
-            Description = $"{list.Description} Several with commas between them.",
+            Description =
+                $"{list.Description} Several with commas between them, or each by itself.",
             Style = ParameterStyle.Form,
             Explode = false,
             Schema = new OpenApiSchema
@@ -138,27 +139,5 @@ internal sealed class LinkParameters : IOpenApiDocumentTransformer
                 Items = Plain(words),
             },
             Example = new JsonArray(words.Examples![0].DeepClone()),
-        };
-
-    private static OpenApiParameter Others() =>
-        new()
-        {
-            Name = "others",
-            In = ParameterLocation.Query,
-            Description =
-                "Any other path as a parameter of its own name: further list positions (course.segments.1.seconds), how far off figures may be (tolerances.motor.kvRpmPerVolt), and the word empty for a list or object with nothing in it (accessories=empty).",
-            Style = ParameterStyle.Form,
-            Explode = true,
-            Schema = new OpenApiSchema
-            {
-                Type = JsonSchemaType.Object,
-                MaxProperties = 1000,
-                AdditionalProperties = new OpenApiSchema
-                {
-                    Type = JsonSchemaType.String,
-                    MaxLength = 400,
-                },
-            },
-            Example = new JsonObject { ["tolerances.motor.kvRpmPerVolt"] = "0.05" },
         };
 }

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.Json;
+using PowerCheck.Api.Tests.Door;
 using PowerCheck.Api.Tests.Host;
 using PowerCheck.Contract;
 
@@ -66,6 +67,43 @@ public class DocumentTests
                 Assert.InRange(example.Length, 1, value.GetProperty("maxLength").GetInt32());
             }
         }
+    }
+
+    [Fact]
+    public async Task No_description_has_a_line_end_which_clients_would_swallow()
+    {
+        foreach (var (path, member) in await Members())
+        {
+            Assert.DoesNotContain('\n', member.GetProperty("description").GetString()!);
+        }
+
+        foreach (var schema in (await Schemas()).EnumerateObject())
+        {
+            Assert.DoesNotContain('\n', schema.Value.GetProperty("description").GetString()!);
+        }
+    }
+
+    [Fact]
+    public async Task A_link_has_a_parameter_for_every_value_of_a_rig()
+    {
+        var parameters = (await Service.Get("/openapi/v1.json"))
+            .Json.GetProperty("paths")
+            .GetProperty("/v1/checks")
+            .GetProperty("get")
+            .GetProperty("parameters")
+            .EnumerateArray()
+            .Select(parameter => parameter.GetProperty("name").GetString());
+
+        // Words of a list have one parameter for all of them.
+        var members = RequestMembers.All.Select(member =>
+            member.Path is "controller.motorKinds.0" ? "controller.motorKinds" : member.Path
+        );
+        Assert.Equal(
+            members
+                .Concat(["findings", "spread", "remedies", "form"])
+                .Order(StringComparer.Ordinal),
+            parameters.Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]

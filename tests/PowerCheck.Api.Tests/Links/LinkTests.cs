@@ -52,7 +52,11 @@ public class LinkTests
         "vehicle.massKg=3&controller.motorKinds=brushed,brushless",
         "controller.motorKinds=brushed,brushless"
     )]
-    public async Task A_figure_may_carry_a_unit(string query, string canonical)
+    [InlineData(
+        "vehicle.massKg=3&controller.motorKinds=brushed&controller.motorKinds=brushless",
+        "controller.motorKinds=brushed,brushless"
+    )]
+    public async Task A_value_may_be_written_in_several_ways(string query, string canonical)
     {
         var answer = await Service.Get($"/v1/checks?{query}&spread=none&remedies=none");
 
