@@ -25,16 +25,32 @@ public sealed record CourseCurve(IReadOnlyList<CoursePoint> Points, bool Whole, 
         }
 
         var times = CourseTimes.Of(course, end);
-        var motor = times.Select(laps.After).ToArray();
-        var lost = Array.FindIndex(motor, x => double.IsInfinity(x.WindingC));
-        if (lost >= 0)
+        var lost = Array.FindIndex(times, t => double.IsInfinity(laps.After(t).WindingC));
+        if (lost < 0)
         {
-            var (seconds, at) = Loss(laps, lost == 0 ? 0 : times[lost - 1], times[lost]);
-            times = [.. times.TakeWhile(t => t < seconds), seconds];
-            motor = [.. motor.Take(times.Length - 1), at.AtMost(MotorWarmth.RunawayC)];
+            return new(
+                Along(driven, times, [.. times.Select(laps.After)]),
+                end >= driven.RunS,
+                false
+            );
         }
 
-        return new(Along(driven, times, motor), lost < 0 && end >= driven.RunS, lost >= 0);
+        var (seconds, at) = Loss(laps, lost == 0 ? 0 : times[lost - 1], times[lost]);
+        times = CourseTimes.Of(course, seconds);
+        return new(
+            Along(
+                driven,
+                times,
+                [
+                    .. times[..^1]
+                        .Select(laps.After)
+                        .Append(at)
+                        .Select(x => x.AtMost(MotorWarmth.RunawayC)),
+                ]
+            ),
+            false,
+            true
+        );
     }
 
     // The run, but what lasts for ever: an hour, or until laps no longer differ.
