@@ -5,6 +5,7 @@ using PowerCheck.Api.Faces;
 using PowerCheck.Api.Findings;
 using PowerCheck.Api.Health;
 using PowerCheck.Api.Limits;
+using PowerCheck.Api.Pictures;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 using PowerCheck.Api.Safety;
@@ -35,6 +36,7 @@ builder.Services.AddDocument();
 builder.Services.AddSingleton<QueryDoor>();
 builder.Services.AddChecks();
 builder.Services.AddTexts();
+builder.Services.AddPictures();
 builder.Services.AddSingleton<BatchDoor>();
 builder.Services.AddSingleton<ShortlistDoor>();
 

@@ -1,4 +1,5 @@
 using PowerCheck.Api.Pictures.Drawing;
+using PowerCheck.Api.Problems;
 
 namespace PowerCheck.Api.Pictures;
 
@@ -62,6 +63,23 @@ internal static class Picture
     /// <param name="scale">Dots a px: 1, or 2 for a dense screen.</param>
     public static byte[] SheetPng(PictureContent content, int scale = 1) =>
         PngForm.Of(new SheetDrawing(content), scale);
+
+    /// <summary>What is wrong with a request, as SVG.</summary>
+    /// <param name="problem">What is wrong.</param>
+    /// <param name="safetyAddress">Where the cautions about batteries can be read, absolute.</param>
+    public static string ProblemSvg(Problem problem, string safetyAddress) =>
+        SvgForm.Of(
+            new ProblemDrawing(problem, safetyAddress),
+            "problem",
+            problem.Title,
+            ProblemDrawing.Alt(problem)
+        );
+
+    /// <summary>What is wrong with a request, as PNG.</summary>
+    /// <param name="problem">What is wrong.</param>
+    /// <param name="safetyAddress">Where the cautions about batteries can be read, absolute.</param>
+    public static byte[] ProblemPng(Problem problem, string safetyAddress) =>
+        PngForm.Of(new ProblemDrawing(problem, safetyAddress), 1);
 
     /// <summary>Every picture in words, with the figures that matter.</summary>
     /// <param name="content">What is drawn.</param>

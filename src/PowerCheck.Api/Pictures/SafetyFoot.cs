@@ -1,4 +1,5 @@
 using PowerCheck.Api.Pictures.Drawing;
+using PowerCheck.Api.Safety;
 
 namespace PowerCheck.Api.Pictures;
 
@@ -12,13 +13,12 @@ internal sealed class SafetyFoot : IDrawing
     private readonly IReadOnlyList<string> text;
     private readonly IReadOnlyList<string> address;
 
-    public SafetyFoot(PictureContent content)
+    public SafetyFoot(BatterySafety safety, string safetyAddress)
     {
-        var safety = content.Answer.BatterySafety;
         signal =
             $"⚠ {(safety.Cautions is [var first, ..] ? first.Severity : "warning").ToUpperInvariant()}: battery";
         text = Typesetting.Wrap(safety.Leading, Face.Small, Wide);
-        address = Typesetting.Wrap($"All cautions: {content.SafetyAddress}", Face.Small, Wide);
+        address = Typesetting.Wrap($"All cautions: {safetyAddress}", Face.Small, Wide);
     }
 
     public float Height => 30 + ((text.Count + address.Count) * Paper.Line) + 2;

@@ -19,7 +19,7 @@ internal sealed class SheetDrawing(PictureContent content) : IDrawing
         new SlopeDrawing(content),
         new CourseDrawing(content),
         new LimitsDrawing(content, MostLimits),
-        new SafetyFoot(content),
+        new SafetyFoot(content.Answer.BatterySafety, content.SafetyAddress),
     ];
 
     public float Height => parts.Sum(part => part.Height + Gap) + 4;
