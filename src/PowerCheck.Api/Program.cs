@@ -5,6 +5,7 @@ using PowerCheck.Api.Faces;
 using PowerCheck.Api.Findings;
 using PowerCheck.Api.Health;
 using PowerCheck.Api.Limits;
+using PowerCheck.Api.Pages;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 using PowerCheck.Api.Safety;
@@ -34,6 +35,7 @@ builder.Services.AddDocument();
 builder.Services.AddSingleton<QueryDoor>();
 builder.Services.AddChecks();
 builder.Services.AddTexts();
+builder.AddPages();
 builder.Services.AddSingleton<BatchDoor>();
 builder.Services.AddSingleton<ShortlistDoor>();
 
@@ -43,10 +45,12 @@ app.UseRequestLogs();
 app.UseMiddleware<HeadAsGet>();
 app.UseProblems();
 app.UseDocumentPage();
+app.UsePageAssets();
 app.UseRouting();
 app.UseMiddleware<AnswerGuard>();
 app.UseLimits();
 
+app.MapPages();
 app.MapChecks();
 app.MapBatches();
 app.MapShortlists();
