@@ -44,6 +44,10 @@ public sealed class ChangeLinks
         $"{Labels.Whole(remedy.Path)} {units.Show(remedy.From, null)} → {units.Show(remedy.To, remedy.Unit)}";
 
     /// <summary>What a change leads to.</summary>
-    public static string Then(RemedyAnswer remedy) =>
-        remedy.Verdict is { } verdict ? $"then {verdict}" : "then this limit holds";
+    /// <param name="remedy">The change.</param>
+    /// <param name="now">The verdict without it.</param>
+    public static string Then(RemedyAnswer remedy, string now) =>
+        string.Equals(remedy.Verdict, now, StringComparison.Ordinal)
+            ? "then this limit holds, but others do not"
+            : $"then {remedy.Verdict}";
 }

@@ -18,7 +18,7 @@ public sealed record FieldView
     /// <summary>The unit printed behind it; empty for none.</summary>
     public string Unit { get; init; } = "";
 
-    /// <summary>The same figure in the units of the page, where the field keeps its own.</summary>
+    /// <summary>What helps to read a figure that keeps its own unit among others; null where none does.</summary>
     public string? Beside { get; init; }
 
     /// <summary>What may be chosen; null where it is typed.</summary>

@@ -16,11 +16,11 @@ public sealed record DisplayUnits(bool IsImperial)
 
     private static readonly Dictionary<Unit, OtherUnit> Others = new()
     {
-        [Unit.Kilogram] = new("lb", "lb"),
-        [Unit.Gram] = new("oz", "oz"),
-        [Unit.Millimetre] = new("in", "in"),
-        [Unit.Celsius] = new("degF", "°F"),
-        [Unit.MetrePerSecond] = new("ft/s", "ft/s"),
+        [Unit.Kilogram] = new("lb", "lb", "pounds"),
+        [Unit.Gram] = new("oz", "oz", "ounces"),
+        [Unit.Millimetre] = new("in", "in", "inches"),
+        [Unit.Celsius] = new("degF", "°F", "degrees Fahrenheit"),
+        [Unit.MetrePerSecond] = new("ft/s", "ft/s", "feet per second"),
     };
 
     private static readonly Dictionary<string, Unit> BySymbol = Others.Keys.ToDictionary(
@@ -113,4 +113,5 @@ public sealed record DisplayUnits(bool IsImperial)
 /// <summary>A unit shown instead of a member's.</summary>
 /// <param name="Name">How links spell it.</param>
 /// <param name="Symbol">How it is printed.</param>
-public sealed record OtherUnit(string Name, string Symbol);
+/// <param name="Words">How it is said.</param>
+public sealed record OtherUnit(string Name, string Symbol, string Words);
