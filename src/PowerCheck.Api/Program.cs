@@ -30,6 +30,7 @@ builder.WebHost.ConfigureKestrel(kestrel =>
 });
 builder.Services.ConfigureHttpJsonOptions(json => JsonForm.Set(json.SerializerOptions));
 builder.AddLimits();
+builder.AddCallers();
 builder.Services.AddProblems();
 builder.Services.AddDocument();
 builder.Services.AddSingleton<QueryDoor>();
@@ -40,6 +41,7 @@ builder.Services.AddSingleton<BatchDoor>();
 builder.Services.AddSingleton<ShortlistDoor>();
 
 var app = builder.Build();
+app.UseProxies();
 app.UseMiddleware<TraceHeaders>();
 app.UseRequestLogs();
 app.UseMiddleware<HeadAsGet>();
@@ -47,6 +49,7 @@ app.UseProblems();
 app.UseDocumentPage();
 app.UsePageAssets();
 app.UseRouting();
+app.UseCors();
 app.UseMiddleware<AnswerGuard>();
 app.UseLimits();
 

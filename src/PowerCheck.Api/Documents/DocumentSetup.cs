@@ -17,6 +17,7 @@ internal static class DocumentSetup
                 options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
                 options.AddOperationTransformer<OperationTexts>();
                 options.AddDocumentTransformer<SchemaFigures>();
+                options.AddDocumentTransformer<LinkParameters>();
                 options.AddDocumentTransformer<DocumentTexts>();
             }
         );

@@ -18,6 +18,7 @@ internal static class MemberSchema
         }
 
         member.Type &= ~JsonSchemaType.Null;
+        member.Description = OneLine(member.Description);
         if (property.GetCustomAttribute<ItemsAttribute>() is { } items)
         {
             member.MaxItems = items.Maximum;
@@ -45,9 +46,12 @@ internal static class MemberSchema
         var real = choices.OfType<OpenApiSchemaReference>().First();
         return new OpenApiSchemaReference(real.Reference.Id!, null)
         {
-            Description = choice.Description ?? real.Reference.Description,
+            Description = OneLine(choice.Description ?? real.Reference.Description),
         };
     }
+
+    /// <summary>A description without the line ends of its source, which clients put into theirs.</summary>
+    public static string? OneLine(string? description) => description?.ReplaceLineEndings(" ");
 
     private static void Complete(OpenApiSchema member, PropertyInfo property)
     {

@@ -4,6 +4,7 @@ using Microsoft.OpenApi;
 using PowerCheck.Api.Batches;
 using PowerCheck.Api.Batches.Fields;
 using PowerCheck.Api.Checks;
+using PowerCheck.Api.Faces;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 using PowerCheck.Api.Shortlists;
@@ -26,6 +27,11 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
         {
             case "checkRig":
                 Check(operation);
+                break;
+            case "checkRigByLink":
+                Checked(operation);
+                Forms(operation);
+                CheckTexts.NotModified(operation);
                 break;
             case "checkRigs":
                 Batch(operation, context.Document);
@@ -90,7 +96,21 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
     private static void Check(OpenApiOperation operation)
     {
         Checked(operation);
+        Forms(operation);
         Body(operation, "The rig.", ExampleRig.Json);
+    }
+
+    private static void Forms(OpenApiOperation operation)
+    {
+        operation.Parameters!.Add(
+            Option(
+                FormOption.Name,
+                "In which form to answer, whatever the Accept header says; when neither says, as JSON.",
+                CheckForms.Words,
+                CheckForms.Words[0]
+            )
+        );
+        CheckTexts.Answer(operation);
     }
 
     private static void Batch(OpenApiOperation operation, OpenApiDocument? document)
@@ -99,7 +119,7 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
         operation.Parameters!.Add(Fields());
         operation.Parameters.Add(
             Option(
-                "form",
+                FormOption.Name,
                 "In which form to answer, whatever the Accept header says; when neither says, in the form of the request.",
                 BatchDoor.FormWords
             )
@@ -167,7 +187,8 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
     private static OpenApiParameter Option(
         string name,
         string description,
-        IReadOnlyList<string> words
+        IReadOnlyList<string> words,
+        string? example = null
     ) =>
         new()
         {
@@ -179,7 +200,7 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
                 Type = JsonSchemaType.String,
                 Enum = [.. words.Select(word => JsonValue.Create(word))],
             },
-            Example = JsonValue.Create(words[^1]),
+            Example = JsonValue.Create(example ?? words[^1]),
         };
 
     private static void Slug(OpenApiOperation operation)

@@ -37,6 +37,7 @@ internal sealed class SchemaFigures : IOpenApiDocumentTransformer
 
     private static void Describe(OpenApiSchema schema, Type type)
     {
+        schema.Description = MemberSchema.OneLine(schema.Description);
         foreach (var property in type.GetProperties())
         {
             var member = JsonNamingPolicy.CamelCase.ConvertName(property.Name);

@@ -52,7 +52,7 @@ internal static class ChecksEndpoint
             .WithTags("Checks")
             .WithSummary("Check a rig by a link")
             .WithDescription(
-                "The same check with the rig in the address: members by path, list positions from 0. An empty value is a member left out; the word empty says that a list or an object is there with nothing in it. A figure may carry a unit (8 lb, 4.6in, 25 mOhm, 95 degF); without one it is in the unit of its name. Decimals have a point. The answer may be kept for an hour and asked for again by its ETag."
+                "The same check with the rig in the address: members by path. Of lists the parameters below name the first item; the others go on from there (course.segments.1.seconds), and tolerances stand under the path that they are of (tolerances.motor.kvRpmPerVolt). An empty value is a member left out; the word empty says that a list or an object is there with nothing in it. A figure may carry a unit (8 lb, 4.6in, 25 mOhm, 95 degF); without one it is in the unit of its name. Decimals have a point. The answer may be kept for an hour and asked for again by its ETag."
             )
             .Produces<CheckAnswer>()
             .Answers(CheckForms.Answering(Caching.Hour))

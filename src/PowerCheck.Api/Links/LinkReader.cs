@@ -86,20 +86,23 @@ internal static class LinkReader
         {
             faults.Add(LinkFaults.Unknown(path, options));
         }
-        else if (given.Length > 1 || named.Branch.Leaf is not null)
+        else if (named.Branch.Leaf is not null || (given.Length > 1 && !IsWords(named)))
         {
             faults.Add(LinkFaults.Doubled(path));
         }
         else if (FormOf(named, given[0]!) is { } form)
         {
             named.Branch.Leaf = new LinkValue(path, texts.Count, form, symbol);
-            texts.Add(given[0]!);
+            texts.Add(string.Join(',', given));
         }
         else
         {
             faults.Add(LinkFaults.NoValue(path, given[0]!, named.IsList));
         }
     }
+
+    // Words of a list may come one by one.
+    private static bool IsWords(Named named) => named is { IsList: true, Form: not null };
 
     private static TextForm? FormOf(Named named, string given) =>
         given is not Empty ? named.Form

@@ -7,6 +7,9 @@ namespace PowerCheck.Api.Pipeline;
 /// <summary>Gives every answer its trace id and the address of the battery cautions, and says which answers depend on Accept.</summary>
 internal sealed class TraceHeaders(RequestDelegate next)
 {
+    /// <summary>Name of the header with the trace id.</summary>
+    public const string TraceId = "X-Trace-Id";
+
     /// <summary>The Link header of every answer.</summary>
     public const string Link = $"<{SafetyBlock.Address}>; rel=\"describedby\"";
 
@@ -23,7 +26,7 @@ internal sealed class TraceHeaders(RequestDelegate next)
     {
         var context = (HttpContext)state;
         var headers = context.Response.Headers;
-        headers["X-Trace-Id"] = context.TraceIdentifier;
+        headers[TraceId] = context.TraceIdentifier;
         headers.Append("Link", Link);
         headers.XContentTypeOptions = "nosniff";
         if (DependsOnAccept(context))

@@ -31,6 +31,8 @@ internal sealed class ProblemResult(ProblemKind kind, string detail) : IResult
         var response = httpContext.Response;
         response.StatusCode = kind.Status;
         response.Headers.CacheControl = Caching.None;
+        // The tag of the answer that was to come is not that of a problem.
+        response.Headers.ETag = default;
         if (RetryAfterSeconds is { } seconds)
         {
             response.Headers.RetryAfter = seconds.ToString(CultureInfo.InvariantCulture);

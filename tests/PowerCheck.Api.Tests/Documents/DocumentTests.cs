@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.Json;
+using PowerCheck.Api.Tests.Door;
 using PowerCheck.Api.Tests.Host;
 using PowerCheck.Contract;
 
@@ -66,6 +67,43 @@ public class DocumentTests
                 Assert.InRange(example.Length, 1, value.GetProperty("maxLength").GetInt32());
             }
         }
+    }
+
+    [Fact]
+    public async Task No_description_has_a_line_end_which_clients_would_swallow()
+    {
+        foreach (var (path, member) in await Members())
+        {
+            Assert.DoesNotContain('\n', member.GetProperty("description").GetString()!);
+        }
+
+        foreach (var schema in (await Schemas()).EnumerateObject())
+        {
+            Assert.DoesNotContain('\n', schema.Value.GetProperty("description").GetString()!);
+        }
+    }
+
+    [Fact]
+    public async Task A_link_has_a_parameter_for_every_value_of_a_rig()
+    {
+        var parameters = (await Service.Get("/openapi/v1.json"))
+            .Json.GetProperty("paths")
+            .GetProperty("/v1/checks")
+            .GetProperty("get")
+            .GetProperty("parameters")
+            .EnumerateArray()
+            .Select(parameter => parameter.GetProperty("name").GetString());
+
+        // Words of a list have one parameter for all of them.
+        var members = RequestMembers.All.Select(member =>
+            member.Path is "controller.motorKinds.0" ? "controller.motorKinds" : member.Path
+        );
+        Assert.Equal(
+            members
+                .Concat(["findings", "spread", "remedies", "form"])
+                .Order(StringComparer.Ordinal),
+            parameters.Order(StringComparer.Ordinal)
+        );
     }
 
     [Fact]
@@ -153,7 +191,7 @@ public class DocumentTests
         var address = path;
         if (operation.TryGetProperty("parameters", out var parameters))
         {
-            foreach (var parameter in parameters.EnumerateArray())
+            foreach (var parameter in parameters.EnumerateArray().Where(IsAsked))
             {
                 var name = parameter.GetProperty("name").GetString();
                 var example = parameter.GetProperty("example").GetString();
@@ -174,6 +212,14 @@ public class DocumentTests
             )
             : Service.Get(address);
     }
+
+    // Not all members of a rig go together; the required ones and the options do.
+    private static bool IsAsked(JsonElement parameter) =>
+        parameter.GetProperty("example").ValueKind == JsonValueKind.String
+        && (
+            Has(parameter, "required")
+            || !parameter.GetProperty("name").GetString()!.Contains('.', StringComparison.Ordinal)
+        );
 
     private static IEnumerable<(string Path, JsonElement Operation)> Operations(
         JsonElement document

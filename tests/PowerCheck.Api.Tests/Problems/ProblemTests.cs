@@ -27,8 +27,8 @@ public class ProblemTests
 
     [Theory]
     [InlineData("DELETE", "/v1/sources", "GET, HEAD")]
-    [InlineData("GET", "/v1/checks", "POST")]
-    [InlineData("OPTIONS", "/v1/checks", "POST")]
+    [InlineData("GET", "/v1/shortlists", "POST")]
+    [InlineData("OPTIONS", "/v1/checks", "GET, POST, HEAD")]
     public async Task A_method_that_is_not_answered_is_a_405_with_those_that_are(
         string method,
         string address,

@@ -1,0 +1,79 @@
+using System.Net;
+using PowerCheck.Api.Tests.Host;
+
+namespace PowerCheck.Api.Tests.Faces;
+
+/// <summary>An answer to a link may be kept, and is not computed again for one who has it (RFC 9110, 13.1.2; RFC 9111).</summary>
+public class CachingTests
+{
+    private const string Rig = "/v1/checks?vehicle.massKg=3&spread=none&remedies=none";
+
+    [Fact]
+    public async Task An_answer_to_a_link_may_be_kept_for_an_hour()
+    {
+        var answer = await Service.Get(Rig);
+
+        Assert.Equal("public, max-age=3600", answer.Headers["Cache-Control"]);
+        Assert.Matches("^\"[0-9a-f]{32}\"$", answer.Headers["ETag"]);
+    }
+
+    [Theory]
+    [InlineData("{0}")]
+    [InlineData("W/{0}")]
+    [InlineData("\"other\", {0}")]
+    [InlineData("*")]
+    public async Task One_who_has_it_is_told_so(string known)
+    {
+        var tag = (await Service.Get(Rig)).Headers["ETag"];
+
+        var again = await Known(Rig, string.Format(null, known, tag));
+
+        Assert.Equal(HttpStatusCode.NotModified, again.Status);
+        Assert.Equal("", again.Text);
+        Assert.Equal(tag, again.Headers["ETag"]);
+        Assert.Equal("public, max-age=3600", again.Headers["Cache-Control"]);
+        Assert.Equal("Accept", again.Headers["Vary"]);
+        Assert.Equal("</v1/battery-safety>; rel=\"describedby\"", again.Headers["Link"]);
+    }
+
+    [Theory]
+    [InlineData("&form=text")]
+    [InlineData("&findings=all")]
+    [InlineData("&vehicle.tireDiameterMm=110")]
+    public async Task Another_form_option_or_rig_is_another_answer(string more)
+    {
+        var tag = (await Service.Get(Rig)).Headers["ETag"];
+
+        Assert.Equal(HttpStatusCode.OK, (await Known(Rig + more, tag)).Status);
+    }
+
+    [Fact]
+    public async Task HEAD_has_the_headers_of_GET()
+    {
+        var get = await Service.Get(Rig);
+        var head = await Service.Send(new(HttpMethod.Head, Rig));
+
+        Assert.Equal((HttpStatusCode.OK, ""), (head.Status, head.Text));
+        Assert.Equal(get.Headers["ETag"], head.Headers["ETag"]);
+        Assert.Equal(get.MediaType, head.MediaType);
+    }
+
+    [Fact]
+    public async Task A_posted_check_and_a_mistake_are_not_kept()
+    {
+        var posted = await Service.Check(Rigs.Least);
+        var mistake = await Service.Get("/v1/checks?vehicle.massKg=0");
+
+        Assert.Equal("no-store", posted.Headers["Cache-Control"]);
+        Assert.Equal("no-store", mistake.Headers["Cache-Control"]);
+        Assert.DoesNotContain("ETag", posted.Headers.Keys);
+        Assert.DoesNotContain("ETag", mistake.Headers.Keys);
+    }
+
+    private static Task<Answer> Known(string address, string tag)
+    {
+        var request = new HttpRequestMessage(HttpMethod.Get, address);
+        Assert.True(request.Headers.TryAddWithoutValidation("If-None-Match", tag));
+        return Service.Send(request);
+    }
+}

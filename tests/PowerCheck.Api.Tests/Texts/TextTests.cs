@@ -1,0 +1,117 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+using PowerCheck.Api.Tests.Host;
+using PowerCheck.Api.Texts;
+
+namespace PowerCheck.Api.Tests.Texts;
+
+/// <summary>A check in a few lines that a forum post can carry.</summary>
+public class TextTests
+{
+    public static TheoryData<int> Numbers => [.. Enumerable.Range(1, 200)];
+
+    [Theory]
+    [MemberData(nameof(Numbers))]
+    public async Task It_has_at_most_eight_lines_caution_and_link_among_them(int number)
+    {
+        var (json, lines) = await Both(number);
+
+        Assert.InRange(lines.Length, 4, 8);
+        Assert.All(lines[..^1], line => Assert.InRange(line.Length, 1, 120));
+        var leading = json.Json.GetProperty("batterySafety").GetProperty("leading").GetString();
+        Assert.Contains(leading!, string.Join(' ', lines));
+        Assert.Equal(json.Json.GetProperty("links").GetProperty("page").GetString(), lines[^1]);
+    }
+
+    [Theory]
+    [MemberData(nameof(Numbers))]
+    public async Task Its_figures_are_those_of_the_JSON(int number)
+    {
+        var (json, lines) = await Both(number);
+        var text = string.Join('\n', lines[..^1]);
+
+        Assert.Contains($": {json.Json.GetProperty("verdict").GetString()}", text);
+        foreach (
+            var (label, path) in new[]
+            {
+                ("Climb: motor (.+?) A", "loadCases.climb.motorCurrentA"),
+                ("Climb: .*battery (.+?) A", "loadCases.climb.batteryCurrentA"),
+                ("run: winding (.+?) of", "temperatures.motorWinding.courseEndC"),
+                ("run: winding .+? of (.+?) °C", "temperatures.motorWinding.limitC"),
+                ("controller (.+?) of", "temperatures.controller.courseEndC"),
+                ("pack (.+?) of", "temperatures.battery.courseEndC"),
+                ("run time (.+?) min", "endurance.minutes"),
+            }
+        )
+        {
+            if (
+                Regex.Match(text, label, RegexOptions.None, TimeSpan.FromSeconds(1)) is
+                { Success: true } shown
+            )
+            {
+                Assert.Equal(
+                    JsonPath.Find(json.Json, path)!.Value.GetDouble(),
+                    double.Parse(shown.Groups[1].Value, CultureInfo.InvariantCulture)
+                );
+            }
+        }
+    }
+
+    [Fact]
+    public async Task Most_rigs_have_their_currents_temperatures_and_run_time_in_it()
+    {
+        var texts = await Task.WhenAll(Enumerable.Range(1, 50).Select(Both));
+
+        Assert.InRange(
+            texts.Count(pair =>
+                pair.Lines.Any(line => line.StartsWith("Climb: motor", StringComparison.Ordinal))
+            ),
+            25,
+            50
+        );
+        Assert.InRange(
+            texts.Count(pair =>
+                pair.Lines.Any(line => line.Contains("run time", StringComparison.Ordinal))
+            ),
+            25,
+            50
+        );
+    }
+
+    [Theory]
+    [InlineData("", 3, "")]
+    [InlineData("a b", 1, "a b")]
+    [InlineData("a\r\nb", 1, "a b")]
+    public void Short_text_is_one_line(string text, int most, string expected) =>
+        Assert.Equal(expected, string.Join('|', Lines.Wrap(text, most)));
+
+    [Fact]
+    public void Long_text_is_broken_between_words_and_ends_in_an_ellipsis()
+    {
+        var text = string.Join(' ', Enumerable.Repeat("seven77", 60));
+
+        var lines = Lines.Wrap(text, 2).ToArray();
+
+        Assert.Equal(2, lines.Length);
+        Assert.All(lines, line => Assert.InRange(line.Length, 100, 120));
+        Assert.EndsWith("seven77", lines[0]);
+        Assert.EndsWith("seven77 …", lines[1]);
+        Assert.Equal(text, string.Join(' ', Lines.Wrap(text, 9)));
+    }
+
+    [Fact]
+    public void A_word_without_end_is_broken() =>
+        Assert.All(
+            Lines.Wrap(new string('x', 500), 9),
+            line => Assert.InRange(line.Length, 1, 120)
+        );
+
+    private static async Task<(Answer Json, string[] Lines)> Both(int number)
+    {
+        var body = AnyBody.Of(number).ToJsonString();
+        var json = await Service.Check(body);
+        var text = await Service.Check(body, "?spread=none&form=text");
+        Assert.EndsWith("\n", text.Text);
+        return (json, text.Text.TrimEnd('\n').Split('\n'));
+    }
+}
