@@ -36,8 +36,5 @@ internal static class DocumentSetup
         routes
             .MapOpenApi($"/openapi/{{documentName:regex(^{Name}$)}}.json")
             .WithMetadata(new Answering(Caching.Hour, OwnQuery: false));
-        routes
-            .MapGet("/", () => TypedResults.Redirect("/docs/index.html"))
-            .ExcludeFromDescription();
     }
 }

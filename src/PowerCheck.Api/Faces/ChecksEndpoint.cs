@@ -4,6 +4,7 @@ using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Limits;
 using PowerCheck.Api.Links;
+using PowerCheck.Api.Pages.Units;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 
@@ -13,6 +14,9 @@ namespace PowerCheck.Api.Faces;
 internal static class ChecksEndpoint
 {
     private static readonly string[] Others = [FormOption.Name];
+
+    // Only the page shows figures in other units.
+    private static readonly string[] PageOthers = [FormOption.Name, UnitsOption.Name];
 
     public static void AddChecks(this IServiceCollection services)
     {
@@ -66,7 +70,7 @@ internal static class ChecksEndpoint
 
         var (call, problem) = await PostedBody.Read(
             context,
-            (body, query) => Read(door, body, query, faults)
+            (body, query) => Read(door, body, query, form, faults)
         );
         if (problem is null)
         {
@@ -84,13 +88,14 @@ internal static class ChecksEndpoint
             return ProblemOf.Accept(CheckForms.All);
         }
 
-        var call = door.Read(context.Request.Query, Others, faults);
+        var units = Units(context.Request.Query, form, faults);
+        var call = door.Read(context.Request.Query, OthersOf(form), faults);
         if (!faults.None)
         {
             return ProblemOf.Request(faults);
         }
 
-        var tag = CheckTag.Of(call, form);
+        var tag = CheckTag.Of(call, $"{form} {units}");
         context.Response.GetTypedHeaders().ETag = tag;
         if (CheckTag.IsKnown(context.Request, tag))
         {
@@ -100,6 +105,11 @@ internal static class ChecksEndpoint
         await faces.Answer(context, call, form);
         return Results.Empty;
     }
+
+    private static string[] OthersOf(string form) => form is CheckForms.Html ? PageOthers : Others;
+
+    private static string Units(IQueryCollection query, string form, Faults faults) =>
+        form is CheckForms.Html ? UnitsOption.Word(UnitsOption.Of(query, faults)) : "";
 
     private static string? Form(HttpContext context, Faults faults) =>
         FormOption.Of(
@@ -112,10 +122,12 @@ internal static class ChecksEndpoint
         CheckDoor door,
         ReadOnlySpan<byte> body,
         IQueryCollection query,
+        string form,
         Faults faults
     )
     {
-        var (call, malformed) = door.Read(body, query, Others, faults);
+        Units(query, form, faults);
+        var (call, malformed) = door.Read(body, query, OthersOf(form), faults);
         return (
             call,
             malformed is not null ? ProblemOf.Reading(malformed)

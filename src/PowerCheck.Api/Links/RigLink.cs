@@ -18,13 +18,16 @@ internal static class RigLink
     private const string Share = "relative";
 
     /// <summary>The parameters, joined, without the question mark.</summary>
-    public static string Query(CheckCall call) =>
-        string.Join(
-            '&',
-            Members(call.Request)
-                .Concat(CheckOptions.Said(call.Options))
-                .Select(pair => $"{Escaped(pair.Path)}={Escaped(pair.Text)}")
-        );
+    public static string Query(CheckCall call) => Joined(Parameters(call));
+
+    /// <summary>Parameters, joined, without the question mark.</summary>
+    /// <param name="parameters">Each with its text.</param>
+    public static string Joined(IEnumerable<(string Path, string Text)> parameters) =>
+        string.Join('&', parameters.Select(pair => $"{Escaped(pair.Path)}={Escaped(pair.Text)}"));
+
+    /// <summary>Members and options, each with its text.</summary>
+    public static IEnumerable<(string Path, string Text)> Parameters(CheckCall call) =>
+        Members(call.Request).Concat(CheckOptions.Said(call.Options));
 
     /// <summary>The members by path, each with its text.</summary>
     public static IEnumerable<(string Path, string Text)> Members(CheckRequest rig) =>

@@ -44,21 +44,50 @@ internal static class OtherUnits
     /// <param name="symbol">The symbol as given.</param>
     public static Func<double, double>? From(Unit own, string symbol)
     {
-        // The ohm sign and the micro sign have a letter each that looks the same.
-        var plain = symbol.Replace('\u2126', '\u03A9').Replace('\u03BC', '\u00B5');
-        if (string.Equals(plain, own.Symbol, StringComparison.Ordinal))
+        if (IsOwn(own, symbol))
         {
             return figure => figure;
         }
 
-        // The library overlooks the case of letters, which would make a mega of a milli.
-        return
-            Known.TryGetValue(own, out var ours)
-            && Parser.TryParse(plain, ours.GetType(), CultureInfo.InvariantCulture, out var given)
-            && Spellings(given!).Contains(plain, StringComparer.Ordinal)
-            ? figure => Clean(UnitConverter.Convert(figure, given!, ours))
+        return Find(own, symbol) is { } given
+            ? figure => Clean(UnitConverter.Convert(figure, given, Known[own]))
             : null;
     }
+
+    /// <summary>What turns a figure of the member into a given unit; null when there is no such unit for it.</summary>
+    /// <param name="own">The unit of the member.</param>
+    /// <param name="symbol">The symbol as given.</param>
+    public static Func<double, double>? To(Unit own, string symbol)
+    {
+        if (IsOwn(own, symbol))
+        {
+            return figure => figure;
+        }
+
+        return Find(own, symbol) is { } wanted
+            ? figure => Clean(UnitConverter.Convert(figure, Known[own], wanted))
+            : null;
+    }
+
+    private static bool IsOwn(Unit own, string symbol) =>
+        string.Equals(Plain(symbol), own.Symbol, StringComparison.Ordinal);
+
+    // The ohm sign and the micro sign have a letter each that looks the same.
+    private static string Plain(string symbol) =>
+        symbol.Replace('\u2126', '\u03A9').Replace('\u03BC', '\u00B5');
+
+    // The library overlooks the case of letters, which would make a mega of a milli.
+    private static Enum? Find(Unit own, string symbol) =>
+        Known.TryGetValue(own, out var ours)
+        && Parser.TryParse(
+            Plain(symbol),
+            ours.GetType(),
+            CultureInfo.InvariantCulture,
+            out var given
+        )
+        && Spellings(given!).Contains(Plain(symbol), StringComparer.Ordinal)
+            ? given
+            : null;
 
     // The last digits of a conversion are rounding, and would only be repeated in messages.
     private static double Clean(double figure) =>

@@ -77,6 +77,9 @@ internal static class RigPath
         return null;
     }
 
+    /// <summary>Whether a path names a value of a rig.</summary>
+    public static bool Names(string path) => Walk(new() { Path = "" }, path)?.Form is not null;
+
     /// <summary>The path that comes closest to one that is not known; null when none does.</summary>
     public static string? Nearest(string path)
     {

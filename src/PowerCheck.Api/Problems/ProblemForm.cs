@@ -25,6 +25,13 @@ internal static class ProblemForm
             Json,
             .. faces.Where(face => !face.OnlyAsked).Select(face => face.MediaType),
         ];
+        // To a caller who does not mind, a page tells its problems as a page.
+        forms =
+        [
+            .. forms.OrderByDescending(form =>
+                answering?.Forms[0].Equals(form, StringComparison.Ordinal)
+            ),
+        ];
         return AcceptHeader.Best(context.Request.Headers.Accept, forms) is { } best
             ? Of(faces, best)
             : null;
