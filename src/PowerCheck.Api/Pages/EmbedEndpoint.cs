@@ -50,7 +50,11 @@ internal static class EmbedEndpoint
             return Results.StatusCode(StatusCodes.Status304NotModified);
         }
 
-        var view = PageMaker.Checked(context.Request, PageEndpoint.Check(context, call));
+        var view = PageMaker.Checked(
+            context.Request,
+            PageEndpoint.Check(context, call),
+            pictures: null
+        );
         await writer.WriteCard(context, view, embed.Ancestors);
         return Results.Empty;
     }

@@ -53,7 +53,7 @@ internal static class PageEndpoint
             return Results.StatusCode(StatusCodes.Status304NotModified);
         }
 
-        await writer.WritePage(context, PageMaker.Checked(context.Request, Check(context, call)));
+        await writer.WriteChecked(context, Check(context, call));
         return Results.Empty;
     }
 

@@ -11,8 +11,7 @@ internal sealed class PageFace(PageWriter writer) : ICheckFace
     public string MediaType => CheckForms.Html;
 
     /// <inheritdoc/>
-    public Task Write(HttpContext context, CheckView view) =>
-        writer.WritePage(context, PageMaker.Checked(context.Request, view));
+    public Task Write(HttpContext context, CheckView view) => writer.WriteChecked(context, view);
 }
 
 /// <summary>A problem as a page: with the form where there is one, and by itself elsewhere.</summary>
