@@ -11,7 +11,11 @@ internal sealed class PageFace(PageWriter writer) : ICheckFace
     public string MediaType => CheckForms.Html;
 
     /// <inheritdoc/>
-    public Task Write(HttpContext context, CheckView view) => writer.WriteChecked(context, view);
+    public Task Write(HttpContext context, CheckView view) =>
+        writer.WritePage(
+            context,
+            PageMaker.Checked(context.Request, view, PagePictures.Of(context, view))
+        );
 }
 
 /// <summary>A problem as a page: with the form where there is one, and by itself elsewhere.</summary>

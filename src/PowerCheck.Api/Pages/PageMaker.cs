@@ -32,7 +32,7 @@ internal static class PageMaker
     /// <summary>A rig was checked.</summary>
     /// <param name="request">The request.</param>
     /// <param name="view">The check.</param>
-    /// <param name="pictures">Pictures of it; null for none.</param>
+    /// <param name="pictures">Pictures of it; null where none are shown.</param>
     public static PageView Checked(HttpRequest request, CheckView view, PagePictures? pictures)
     {
         var units = UnitsOption.Of(request.Query, new());

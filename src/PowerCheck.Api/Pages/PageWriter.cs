@@ -16,13 +16,6 @@ internal sealed class PageWriter(IServiceProvider services, ILoggerFactory logs)
         return Write<Page>(context, new(StringComparer.Ordinal) { [nameof(Page.View)] = view });
     }
 
-    /// <summary>The whole page of a check that was made.</summary>
-    public Task WriteChecked(HttpContext context, CheckView view) =>
-        WritePage(
-            context,
-            PageMaker.Checked(context.Request, view, PagePictures.Of(context, view))
-        );
-
     /// <summary>The card for a frame.</summary>
     public Task WriteCard(HttpContext context, PageView view, string ancestors)
     {

@@ -50,7 +50,7 @@ internal static class PictureEndpoint
             return Results.StatusCode(StatusCodes.Status304NotModified);
         }
 
-        var content = PictureContent.Of(context, PageEndpoint.Check(context, call));
+        var content = PictureContent.Of(context, CheckView.Of(context, call));
         await Drawn.Svg(
             context,
             name is Course ? Picture.CourseSvg(content) : Picture.LimitsSvg(content)

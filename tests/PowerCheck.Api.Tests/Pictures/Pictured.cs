@@ -38,7 +38,11 @@ internal static class Pictured
         bool all = false
     )
     {
-        var answer = AnswerWriter.Write(request.Id, Check.Run(label, spread), all);
+        var answer = AnswerWriter.Write(
+            new(request, new(all, spread, Remedies: false)),
+            Check.Run(label, spread),
+            links: null
+        );
         return new(
             answer,
             CurveReport.Of(label, spread),

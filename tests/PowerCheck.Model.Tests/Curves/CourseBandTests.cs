@@ -141,6 +141,22 @@ public sealed class CourseBandTests
         Assert.InRange(end.HighC, chance.High - Sixth(chance), chance.High + Sixth(chance));
     }
 
+    // Of twenty laps that of each is looked at as a whole: it holds every point of the curve of that lap.
+    [Fact]
+    public void Of_many_laps_the_band_is_that_of_whole_laps()
+    {
+        var report = Report(Driving);
+        var lap = report.Bands!.Winding[2];
+        var points = report
+            .Course.Points.Where(p => p.Seconds > lap.Seconds - 60 && p.Seconds <= lap.Seconds)
+            .ToArray();
+
+        Assert.Equal(0, lap.Seconds % 60);
+        Assert.True(points.Length > 3);
+        Assert.All(points, point => AssertWithin(lap, point.WindingC));
+        Assert.Equal(1200, report.Bands!.Winding[^1].Seconds);
+    }
+
     [Fact]
     public void They_are_given_up_when_nobody_waits() =>
         Assert.ThrowsAny<OperationCanceledException>(() =>
