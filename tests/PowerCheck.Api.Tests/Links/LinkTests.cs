@@ -52,6 +52,8 @@ public class LinkTests
         "vehicle.massKg=3&controller.motorKinds=brushed,brushless",
         "controller.motorKinds=brushed,brushless"
     )]
+    [InlineData("vehicle.massKg=3&wiring=empty&wiring.fuseA=30", "wiring.fuseA=30")]
+    [InlineData("vehicle.massKg=3&wiring=empty", "wiring=empty")]
     [InlineData(
         "vehicle.massKg=3&controller.motorKinds=brushed&controller.motorKinds=brushless",
         "controller.motorKinds=brushed,brushless"

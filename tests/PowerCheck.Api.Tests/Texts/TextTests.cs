@@ -34,13 +34,13 @@ public class TextTests
         foreach (
             var (label, path) in new[]
             {
-                ("Climb: motor (.+?) A", "loadCases.climb.motorCurrentA"),
-                ("Climb: .*battery (.+?) A", "loadCases.climb.batteryCurrentA"),
-                ("run: winding (.+?) of", "temperatures.motorWinding.courseEndC"),
-                ("run: winding .+? of (.+?) °C", "temperatures.motorWinding.limitC"),
-                ("controller (.+?) of", "temperatures.controller.courseEndC"),
-                ("pack (.+?) of", "temperatures.battery.courseEndC"),
-                ("run time (.+?) min", "endurance.minutes"),
+                ("Climb: motor ([^ ,]+) A", "loadCases.climb.motorCurrentA"),
+                ("Climb: .*battery ([^ ,]+) A", "loadCases.climb.batteryCurrentA"),
+                ("run: winding ([^ ,]+) of", "temperatures.motorWinding.courseEndC"),
+                ("run: winding [^ ,]+ of ([^ ,]+) °C", "temperatures.motorWinding.limitC"),
+                ("controller ([^ ,]+) of", "temperatures.controller.courseEndC"),
+                ("pack ([^ ,]+) of", "temperatures.battery.courseEndC"),
+                ("run time ([^ ,]+) min", "endurance.minutes"),
             }
         )
         {
