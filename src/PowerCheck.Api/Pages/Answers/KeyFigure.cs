@@ -1,5 +1,5 @@
 using PowerCheck.Api.Checks.Answers;
-using PowerCheck.Api.Pages.Units;
+using PowerCheck.Api.Display;
 
 namespace PowerCheck.Api.Pages.Answers;
 
