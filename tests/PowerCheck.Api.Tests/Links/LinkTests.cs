@@ -18,7 +18,7 @@ public class LinkTests
     {
         var posted = await Service.Check(
             AnyBody.Of(number).With("id", $"rig {number}").ToJsonString(),
-            number % 10 == 0 ? "?remedies=none" : "?spread=none&findings=all"
+            number % 10 == 0 ? "?findings=all&remedies=none" : "?spread=none&remedies=none"
         );
 
         var linked = await Service.Get(Link(posted, "self"));
