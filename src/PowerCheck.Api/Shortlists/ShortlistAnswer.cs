@@ -110,6 +110,9 @@ public sealed class CandidateAnswer
     [Text(1000, "Controller creeping up the slope: 71 °C, at most 100 °C allowed.")]
     public string? Message { get; init; }
 
+    /// <summary>Where the whole check of the rig with it can be had by a link, in each form; absent where it would be too long for one.</summary>
+    public LinksAnswer? Links { get; init; }
+
     /// <summary>Figures in which it differs from the part that is fitted.</summary>
     [Items(100)]
     public IReadOnlyList<DifferenceAnswer>? Differences { get; init; }

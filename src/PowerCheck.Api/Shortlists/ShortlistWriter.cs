@@ -1,3 +1,4 @@
+using PowerCheck.Api.Checks.Answers;
 using PowerCheck.Api.Checks.Writing;
 using PowerCheck.Api.Safety;
 using PowerCheck.Model.Assumptions;
@@ -13,14 +14,24 @@ internal static class ShortlistWriter
     /// <summary>The answer.</summary>
     /// <param name="shortlist">The shortlist.</param>
     /// <param name="limit">How many candidates at most.</param>
-    public static ShortlistAnswer Write(Shortlist shortlist, int limit) =>
+    /// <param name="links">Where the check with a candidate can be had, by what it is called.</param>
+    public static ShortlistAnswer Write(
+        Shortlist shortlist,
+        int limit,
+        Func<string, LinksAnswer?> links
+    ) =>
         new()
         {
             Model = new() { Version = ModelVersion.Current },
             Requirement = [.. shortlist.Requirements.Select(Write)],
             Assumptions = [.. shortlist.Assumptions.Select(AssumptionWriter.Write)],
             Unmet = shortlist.Unmet.Count == 0 ? null : [.. shortlist.Unmet.Select(Write)],
-            Candidates = [.. shortlist.Candidates.Take(limit).Select(Write)],
+            Candidates =
+            [
+                .. shortlist
+                    .Candidates.Take(limit)
+                    .Select(ranked => Write(ranked, links(ranked.Candidate.Id))),
+            ],
             BatterySafety = SafetyBlock.Plain,
         };
 
@@ -45,7 +56,7 @@ internal static class ShortlistWriter
             Message = finding.Message,
         };
 
-    private static CandidateAnswer Write(Ranked ranked) =>
+    private static CandidateAnswer Write(Ranked ranked, LinksAnswer? links) =>
         new()
         {
             Id = ranked.Candidate.Id,
@@ -53,6 +64,7 @@ internal static class ShortlistWriter
             Verdict = Words.Of(ranked.Verdict),
             Decides = ranked.Decides?.Kind.Code,
             Message = ranked.Decides?.Message,
+            Links = links,
             Differences =
                 ranked.Differences.Count == 0 ? null : [.. ranked.Differences.Select(Write)],
         };

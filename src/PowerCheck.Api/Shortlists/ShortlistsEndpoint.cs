@@ -33,9 +33,18 @@ internal static class ShortlistsEndpoint
     private static Task<Results<Ok<ShortlistAnswer>, ProblemResult>> Post(
         HttpContext context,
         ShortlistDoor door
-    ) => PostedBody.Answer(context, door.Read, Answer);
+    ) =>
+        PostedBody.Answer<ShortlistCall, ShortlistAnswer>(
+            context,
+            door.Read,
+            (call, stop) => Answer(context.Request, call, stop)
+        );
 
-    private static ShortlistAnswer Answer(ShortlistCall call, CancellationToken stop)
+    private static ShortlistAnswer Answer(
+        HttpRequest request,
+        ShortlistCall call,
+        CancellationToken stop
+    )
     {
         var open = ShortlistMapper.Open(call.Request, call.Seek);
         var shortlist = Shortlist.Of(
@@ -47,6 +56,10 @@ internal static class ShortlistsEndpoint
             call.Spread,
             stop
         );
-        return ShortlistWriter.Write(shortlist, call.Request.Limit ?? int.MaxValue);
+        return ShortlistWriter.Write(
+            shortlist,
+            call.Request.Limit ?? int.MaxValue,
+            id => CandidateLinks.Of(request, call, id)
+        );
     }
 }

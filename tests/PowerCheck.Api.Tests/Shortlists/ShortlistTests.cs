@@ -67,6 +67,25 @@ public class ShortlistTests
     }
 
     [Fact]
+    public async Task The_link_of_a_candidate_leads_to_the_check_of_the_rig_with_it()
+    {
+        var candidates = (await Asked(Search())).Json.GetProperty("candidates");
+
+        foreach (var candidate in candidates.EnumerateArray())
+        {
+            var link = candidate.GetProperty("links").GetProperty("self").GetString()!;
+            var check = (await Service.Get(link)).Json;
+
+            Assert.Equal(Text(candidate, "id"), Text(check, "id"));
+            Assert.Equal(Text(candidate, "verdict"), Text(check, "verdict"));
+            Assert.Equal(
+                Text(candidate, "message"),
+                Text(check.GetProperty("findings").EnumerateArray().First(), "message")
+            );
+        }
+    }
+
+    [Fact]
     public async Task Candidates_are_ranked_and_compared_with_what_is_fitted()
     {
         var answer = await Asked(Search());
