@@ -6,6 +6,7 @@ using PowerCheck.Api.Findings;
 using PowerCheck.Api.Health;
 using PowerCheck.Api.Limits;
 using PowerCheck.Api.Pages;
+using PowerCheck.Api.Pictures;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 using PowerCheck.Api.Safety;
@@ -37,6 +38,7 @@ builder.Services.AddSingleton<QueryDoor>();
 builder.Services.AddChecks();
 builder.Services.AddTexts();
 builder.AddPages();
+builder.Services.AddPictures();
 builder.Services.AddSingleton<BatchDoor>();
 builder.Services.AddSingleton<ShortlistDoor>();
 

@@ -18,7 +18,7 @@ internal static class CheckLinks
     /// <param name="call">What is asked.</param>
     public static LinksAnswer? Of(HttpRequest request, CheckCall call)
     {
-        var service = $"{request.Scheme}://{request.Host}{request.PathBase}";
+        var service = ServiceAddress.Of(request);
         var query = RigLink.Query(call);
         var self = $"{service}{Checks}?{query}";
         var links = new LinksAnswer

@@ -61,6 +61,45 @@ public sealed record ControllerWarmth(
     /// <returns>Infinity when it does not in the time that is looked at.</returns>
     public double TimeToLimit() => Walk(ForS).LimitS;
 
+    /// <summary>Levels at given times over the course, from cold.</summary>
+    /// <param name="times">The times, rising [s].</param>
+    public double[] LevelsAt(IReadOnlyList<double> times)
+    {
+        var levels = new double[times.Count];
+        double level = 0,
+            t = 0;
+        var asked = 0;
+        var warmed = Warmed(0);
+        var parts = Loads.At(warmed);
+        for (var lap = 0.0; asked < levels.Length; lap++)
+        {
+            var before = level;
+            for (var n = 0; n < parts.Length; n++)
+            {
+                var (seconds, load) = parts[n];
+                for (; asked < levels.Length && times[asked] <= t + seconds; asked++)
+                {
+                    levels[asked] = Memory.After(level, load, times[asked] - t);
+                }
+
+                level = ThermalMemory.Decayed(level, load, decays[n]);
+                t += seconds;
+            }
+
+            var next = Warmed(lap + 1);
+            if (next != warmed)
+            {
+                (warmed, parts) = (next, Loads.At(next));
+            }
+            else if (asked < levels.Length && !(Math.Abs(level - before) > Settled))
+            {
+                t += Math.Floor((times[asked] - t) / Loads.LapS) * Loads.LapS;
+            }
+        }
+
+        return levels;
+    }
+
     /// <summary>The memory over the course.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="segments">The segments of a lap.</param>

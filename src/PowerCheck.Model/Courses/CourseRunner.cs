@@ -24,33 +24,28 @@ public static class CourseRunner
     /// <param name="cases">The load cases.</param>
     public static CourseResult Run(Rig rig, Course course, LoadCases cases)
     {
-        var segments = course
-            .Segments.SelectMany(s => s.Parts())
-            .Select(part => SegmentLoad.Of(rig, part))
-            .ToArray();
-        var drives = segments.Select(s => (s.Drive, s.Segment.DurationS)).ToArray();
-        var warmth = new MotorWarmth(rig.Motor, rig.Road.AmbientC);
-        var periodic = LapWarmth.Periodic(warmth, drives);
-        var lap = new LapLoad(rig, segments, warmth, periodic);
-        var half = lap.At(CaseRunner.HalfCharge);
-        var endurance = EnduranceRunner.Run(rig, lap, half);
-        var run = double.IsNaN(course.WantedS) ? endurance.RunTimeS : course.WantedS;
-        var laps = new LapWalk(warmth, periodic, drives, run);
-        var motor = new MotorCourse(laps, run);
+        var driven = DrivenCourse.Of(rig, course);
+        var motor = new MotorCourse(driven.Laps, driven.RunS);
         var nodes = MotorNodes.Of(rig, course, cases, motor);
-        var controller = ControllerWarmth.Of(rig, segments, laps, half);
+        var warmth = driven.Laps.Warmth;
         return new(
-            endurance,
+            driven.Endurance,
             new TemperatureReport
             {
                 MotorWinding = nodes.Winding,
                 MotorMagnet = nodes.Magnet,
                 MotorCase = nodes.Case,
-                Controller = PartNodes.Controller(rig, course, cases, controller, run),
-                Battery = PartNodes.Battery(rig, course, cases, endurance, run),
+                Controller = PartNodes.Controller(
+                    rig,
+                    course,
+                    cases,
+                    driven.Controller(),
+                    driven.RunS
+                ),
+                Battery = PartNodes.Battery(course, cases, driven),
                 RunawayCurrentA = warmth.RunawayA,
             },
-            run,
+            driven.RunS,
             warmth.ContinuousA
         );
     }

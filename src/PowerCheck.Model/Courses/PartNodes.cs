@@ -32,31 +32,20 @@ public static class PartNodes
     }
 
     /// <summary>Cell temperature.</summary>
-    /// <param name="rig">The rig.</param>
     /// <param name="course">The course.</param>
     /// <param name="cases">The load cases.</param>
-    /// <param name="endurance">How long the pack lasts.</param>
-    /// <param name="runS">How long it is driven [s].</param>
-    public static NodeReport Battery(
-        Rig rig,
-        Course course,
-        LoadCases cases,
-        EnduranceReport endurance,
-        double runS
-    )
+    /// <param name="driven">The course as the rig drives it.</param>
+    public static NodeReport Battery(Course course, LoadCases cases, DrivenCourse driven)
     {
-        var pack = new PackWarmth(rig.Battery, rig.Road.AmbientC);
-        var rms = endurance.RmsBatteryCurrentA;
-        var heat = rms * rms * rig.Battery.LastingResistanceOhm;
-        var start = rig.Battery.TemperatureC;
-        // A pack is driven until it is empty, not for ever: its peak is at the end of its own run.
-        var run = Math.Min(runS, endurance.RunTimeS);
-        var end = pack.AfterC(start, heat, run);
+        var (battery, pack, heat) = (driven.Rig.Battery, driven.Pack, driven.BatteryHeatW);
+        var start = battery.TemperatureC;
+        // Its peak is at the end of its own run.
+        var end = driven.BatteryC(driven.RunS);
         return new NodeReport
         {
             CourseEndC = end,
             PeakC = Math.Max(start, end),
-            LimitC = rig.Battery.LimitC,
+            LimitC = battery.LimitC,
             CourseTime = new(() => pack.TimeToLimit(start, heat)),
             Cases =
             [

@@ -1,3 +1,6 @@
+using System.Buffers.Binary;
+using System.Security.Cryptography;
+using System.Text;
 using PowerCheck.Model.Assumptions;
 using PowerCheck.Model.Rigs;
 
@@ -36,6 +39,37 @@ public sealed record Input(
     /// <param name="deviate">Standard normal deviate.</param>
     public RigLabel Move(RigLabel label, double deviate) =>
         Figure.Write(label, Math.Clamp(Spread.At(Value, deviate), Figure.Lowest, Figure.Highest));
+
+    /// <summary>A rig with several figures at standard normal deviates from their values.</summary>
+    /// <param name="filled">The rig with what was assumed in its place.</param>
+    /// <param name="inputs">The figures.</param>
+    /// <param name="deviates">A standard normal deviate a figure.</param>
+    public static RigLabel Moved(
+        RigLabel filled,
+        IReadOnlyList<Input> inputs,
+        IReadOnlyList<double> deviates
+    )
+    {
+        var label = filled;
+        for (var n = 0; n < deviates.Count; n++)
+        {
+            if (deviates[n] != 0)
+            {
+                label = inputs[n].Move(label, deviates[n]);
+            }
+        }
+
+        return label;
+    }
+
+    /// <summary>
+    /// What its draws start from: by its path, so that a figure is drawn the same in every rig and what differs between two
+    /// rigs is what they differ in.
+    /// </summary>
+    public int Seed =>
+        BinaryPrimitives.ReadInt32LittleEndian(
+            SHA256.HashData(Encoding.UTF8.GetBytes(Figure.Path))
+        );
 
     private static Input? Of(
         LabelFigure<RigLabel> figure,

@@ -45,15 +45,7 @@ public sealed class Reaches
     /// <param name="deviates">A standard normal deviate an input.</param>
     public double[] At(double[] deviates)
     {
-        var label = filled;
-        for (var n = 0; n < deviates.Length; n++)
-        {
-            if (deviates[n] != 0)
-            {
-                label = inputs[n].Move(label, deviates[n]);
-            }
-        }
-
+        var label = Input.Moved(filled, inputs, deviates);
         var findings = Judgement.Limits(RigCompletion.Of(label).Inspect());
         var at = new double[2 * tracked.Length];
         for (var n = 0; n < tracked.Length; n++)

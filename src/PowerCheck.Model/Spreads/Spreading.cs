@@ -1,6 +1,3 @@
-using System.Buffers.Binary;
-using System.Security.Cryptography;
-using System.Text;
 using PowerCheck.Model.Findings;
 using PowerCheck.Model.Rigs;
 
@@ -42,7 +39,13 @@ public sealed record Spreading(
         }
 
         var reaches = new Reaches(filled, inputs, findings);
-        var carried = Carrying.Of(reaches.At, [.. inputs.Select(Seed)], asked, sides, stop);
+        var carried = Carrying.Of(
+            reaches.At,
+            [.. inputs.Select(input => input.Seed)],
+            asked,
+            sides,
+            stop
+        );
         var chances = reaches.Tracked.Select(
             (finding, n) => Chance(finding, carried.Odds[n], inputs)
         );
@@ -81,10 +84,4 @@ public sealed record Spreading(
 
     /// <summary>Share of the variance from which on an input is worth naming, assumed.</summary>
     private const double LeastShare = 0.01;
-
-    // By its path, so that a figure is drawn the same in every rig: what differs between two rigs is what they differ in.
-    private static int Seed(Input input) =>
-        BinaryPrimitives.ReadInt32LittleEndian(
-            SHA256.HashData(Encoding.UTF8.GetBytes(input.Figure.Path))
-        );
 }

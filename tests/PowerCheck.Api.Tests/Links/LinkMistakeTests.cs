@@ -1,3 +1,4 @@
+using System.Net;
 using PowerCheck.Api.Tests.Host;
 
 namespace PowerCheck.Api.Tests.Links;
@@ -124,6 +125,8 @@ public class LinkMistakeTests
     [Theory]
     [InlineData("json", "application/problem+json")]
     [InlineData("text", "text/plain")]
+    [InlineData("svg", "image/svg+xml")]
+    [InlineData("html", "text/html")]
     public async Task A_mistake_has_the_form_that_was_asked_for(string form, string type)
     {
         var answer = await Service.Get($"/v1/checks?form={form}&vehicle.massKg=500");
@@ -132,5 +135,16 @@ public class LinkMistakeTests
         Assert.Contains("vehicle.massKg is 500 and must be from 0.05 to 50 kg.", answer.Text);
         Assert.Contains("Stop using a pack", answer.Text);
         Assert.Equal("no-store", answer.Headers["Cache-Control"]);
+    }
+
+    [Fact]
+    public async Task So_it_has_as_a_picture()
+    {
+        var answer = await Service.Get("/v1/checks?form=png&vehicle.massKg=500");
+
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, answer.Status);
+        Assert.Equal("image/png", answer.MediaType);
+        Assert.Equal("no-store", answer.Headers["Cache-Control"]);
+        Assert.Equal("PNG", answer.Text[1..4]);
     }
 }

@@ -38,6 +38,7 @@ public sealed partial class HouseRules
         ["Findings"],
         ["Rigs"],
         ["Spreads"],
+        ["Curves"],
         ["Remedies"],
         ["Checks"],
         ["Shortlists"],
