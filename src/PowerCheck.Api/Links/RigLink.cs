@@ -18,11 +18,11 @@ internal static class RigLink
     private const string Share = "relative";
 
     /// <summary>The parameters, joined, without the question mark.</summary>
-    public static string Query(CheckCall call) => Query(Parameters(call));
+    public static string Query(CheckCall call) => Joined(Parameters(call));
 
     /// <summary>Parameters, joined, without the question mark.</summary>
     /// <param name="parameters">Each with its text.</param>
-    public static string Query(IEnumerable<(string Path, string Text)> parameters) =>
+    public static string Joined(IEnumerable<(string Path, string Text)> parameters) =>
         string.Join('&', parameters.Select(pair => $"{Escaped(pair.Path)}={Escaped(pair.Text)}"));
 
     /// <summary>Members and options, each with its text.</summary>

@@ -34,11 +34,12 @@ internal static class PageMaker
     {
         var units = UnitsOption.Of(request.Query, new());
         var assumed = new Assumed(view.Answer.Assumptions, units);
+        var form = FormMaker.Make(FormValues.Of(view.Call), assumed, FieldMistakes.None, units);
         return new()
         {
             Base = Base(request),
             Units = units,
-            Form = FormMaker.Make(FormValues.Of(view.Call), assumed, FieldMistakes.None, units),
+            Form = form,
             Options = CheckOptions
                 .Said(view.Call.Options)
                 .ToDictionary(option => option.Path, option => option.Text, StringComparer.Ordinal),
@@ -46,7 +47,8 @@ internal static class PageMaker
                 view.Answer,
                 new(Base(request), view.Call, units),
                 PagePictures.Of(view),
-                units
+                units,
+                form
             ),
             Address = PageAddress.Of(Base(request), RigLink.Query(view.Call), units),
         };

@@ -50,9 +50,21 @@ public sealed record PageView
 /// <param name="Changes">Links to the page with one change made.</param>
 /// <param name="Pictures">Pictures of it; null where there are none.</param>
 /// <param name="Units">The units shown.</param>
+/// <param name="Form">The form beside it.</param>
 public sealed record AnswerView(
     CheckAnswer Report,
     ChangeLinks Changes,
     PagePictures? Pictures,
-    DisplayUnits Units
-);
+    DisplayUnits Units,
+    FormView Form
+)
+{
+    private readonly HashSet<string> paths = new(
+        Form.Fields.Select(one => one.Path),
+        StringComparer.Ordinal
+    );
+
+    /// <summary>The anchor of the field of a path; of an assumed item of a list, the row in which to give it.</summary>
+    public string Anchor(string path) =>
+        "#" + FieldView.IdOf(paths.Contains(path) ? path : Labels.First(path));
+}

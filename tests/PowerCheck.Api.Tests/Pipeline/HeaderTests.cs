@@ -91,22 +91,9 @@ public class HeaderTests
         Assert.Equal("Accept", refused.Headers["Vary"]);
     }
 
-    [Theory]
-    [InlineData("/docs/index.html")]
-    [InlineData("/")]
-    public async Task The_page_is_the_same_whatever_Accept_says(string address) =>
-        Assert.DoesNotContain("Vary", (await Service.Get(address)).Headers.Keys);
-
     [Fact]
-    public async Task The_root_leads_to_the_page_of_the_document()
-    {
-        var answer = await Service.Get("/");
-
-        Assert.Equal(HttpStatusCode.Found, answer.Status);
-        var page = await Service.Get(answer.Headers["Location"]);
-        Assert.Equal(HttpStatusCode.OK, page.Status);
-        Assert.Equal("text/html", page.MediaType);
-    }
+    public async Task The_page_of_the_document_is_the_same_whatever_Accept_says() =>
+        Assert.DoesNotContain("Vary", (await Service.Get("/docs/index.html")).Headers.Keys);
 
     [Fact]
     public async Task Two_requests_have_different_trace_ids()

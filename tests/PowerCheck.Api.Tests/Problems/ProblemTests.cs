@@ -44,7 +44,7 @@ public class ProblemTests
 
     [Theory]
     [InlineData("application/pdf")]
-    [InlineData("text/html")]
+    [InlineData("image/gif")]
     [InlineData("application/json; q=0")]
     [InlineData("*/*; q=0")]
     [InlineData("application/problem+json; q=0")]

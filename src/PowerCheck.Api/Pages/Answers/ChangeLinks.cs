@@ -36,7 +36,7 @@ public sealed class ChangeLinks
             parameters[at] = (path, text);
         }
 
-        return PageAddress.Of(start, RigLink.Query(parameters), units) + "#answer";
+        return PageAddress.Of(start, RigLink.Joined(parameters), units) + "#answer";
     }
 
     /// <summary>What a change is, in a few words.</summary>

@@ -38,13 +38,15 @@ internal sealed class FormValues
         foreach (var (name, given) in query)
         {
             var (path, symbol) = RigPath.Split(name);
-            var text = given.FirstOrDefault(one => !string.IsNullOrWhiteSpace(one));
+            var texts = given.Where(one => !string.IsNullOrWhiteSpace(one)).ToArray();
             if (
-                text is not null
+                texts is [{ } text, ..]
                 && RigPath.Walk(new Branch { Path = "" }, path) is { } named
                 && (named.Form is not null || text is LinkReader.Empty)
             )
             {
+                // Words of a list may come one by one.
+                text = named.IsList ? string.Join(',', texts) : text;
                 values.typed.TryAdd(path, new(text, symbol, IsRead: false));
             }
         }

@@ -65,8 +65,8 @@ internal static class Labels
     /// <summary>Whether a path has a label of its own.</summary>
     public static bool Has(string path) => All.ContainsKey(First(path));
 
-    // All items of a list are called the same.
-    private static string First(string path) =>
+    /// <summary>The path of the same member in the first item of a list; all items are called the same.</summary>
+    public static string First(string path) =>
         string.Join('.', path.Split('.').Select(step => int.TryParse(step, out _) ? "0" : step));
 
     private static string Spaced(string name)
