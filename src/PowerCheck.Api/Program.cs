@@ -37,8 +37,8 @@ builder.Services.AddDocument();
 builder.Services.AddSingleton<QueryDoor>();
 builder.Services.AddChecks();
 builder.Services.AddTexts();
-builder.AddPages();
 builder.Services.AddPictures();
+builder.AddPages();
 builder.Services.AddSingleton<BatchDoor>();
 builder.Services.AddSingleton<ShortlistDoor>();
 

@@ -1,6 +1,4 @@
 using PowerCheck.Api.Checks;
-using PowerCheck.Api.Checks.Writing;
-using PowerCheck.Api.Links;
 using PowerCheck.Api.Pipeline;
 
 namespace PowerCheck.Api.Faces;
@@ -17,12 +15,8 @@ internal sealed class CheckFaces(IEnumerable<ICheckFace> faces)
     /// <param name="context">The request.</param>
     /// <param name="call">What is asked.</param>
     /// <param name="form">The media type of the form.</param>
-    public Task Answer(HttpContext context, CheckCall call, string form)
-    {
-        var result = call.Run(context.RequestAborted);
-        var links = CheckLinks.Of(context.Request, call);
-        return faces[form].Write(context, new(call, AnswerWriter.Write(call, result, links)));
-    }
+    public Task Answer(HttpContext context, CheckCall call, string form) =>
+        faces[form].Write(context, CheckView.Of(context, call));
 }
 
 /// <summary>A check as JSON.</summary>

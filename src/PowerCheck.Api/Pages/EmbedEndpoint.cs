@@ -1,4 +1,5 @@
 using PowerCheck.Api.Door;
+using PowerCheck.Api.Faces;
 using PowerCheck.Api.Limits;
 using PowerCheck.Api.Pages.Units;
 using PowerCheck.Api.Pipeline;
@@ -50,7 +51,7 @@ internal static class EmbedEndpoint
             return Results.StatusCode(StatusCodes.Status304NotModified);
         }
 
-        var view = PageMaker.Checked(context.Request, PageEndpoint.Check(context, call));
+        var view = PageMaker.Checked(context.Request, CheckView.Of(context, call), pictures: null);
         await writer.WriteCard(context, view, embed.Ancestors);
         return Results.Empty;
     }

@@ -1,5 +1,4 @@
 using PowerCheck.Api.Checks;
-using PowerCheck.Api.Checks.Writing;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Faces;
 using PowerCheck.Api.Limits;
@@ -53,20 +52,9 @@ internal static class PageEndpoint
             return Results.StatusCode(StatusCodes.Status304NotModified);
         }
 
-        await writer.WritePage(context, PageMaker.Checked(context.Request, Check(context, call)));
+        await new PageFace(writer).Write(context, CheckView.Of(context, call));
         return Results.Empty;
     }
-
-    /// <summary>Makes the check.</summary>
-    public static CheckView Check(HttpContext context, CheckCall call) =>
-        new(
-            call,
-            AnswerWriter.Write(
-                call,
-                call.Run(context.RequestAborted),
-                CheckLinks.Of(context.Request, call)
-            )
-        );
 
     private static async Task<IResult> Empty(
         HttpContext context,

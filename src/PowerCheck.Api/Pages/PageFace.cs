@@ -12,7 +12,10 @@ internal sealed class PageFace(PageWriter writer) : ICheckFace
 
     /// <inheritdoc/>
     public Task Write(HttpContext context, CheckView view) =>
-        writer.WritePage(context, PageMaker.Checked(context.Request, view));
+        writer.WritePage(
+            context,
+            PageMaker.Checked(context.Request, view, PagePictures.Of(context, view))
+        );
 }
 
 /// <summary>A problem as a page: with the form where there is one, and by itself elsewhere.</summary>

@@ -30,7 +30,10 @@ internal static class PageMaker
     }
 
     /// <summary>A rig was checked.</summary>
-    public static PageView Checked(HttpRequest request, CheckView view)
+    /// <param name="request">The request.</param>
+    /// <param name="view">The check.</param>
+    /// <param name="pictures">Pictures of it; null where none are shown.</param>
+    public static PageView Checked(HttpRequest request, CheckView view, PagePictures? pictures)
     {
         var units = UnitsOption.Of(request.Query, new());
         var assumed = new Assumed(view.Answer.Assumptions, units);
@@ -43,13 +46,7 @@ internal static class PageMaker
             Options = CheckOptions
                 .Said(view.Call.Options)
                 .ToDictionary(option => option.Path, option => option.Text, StringComparer.Ordinal),
-            Answer = new(
-                view.Answer,
-                new(Base(request), view.Call, units),
-                PagePictures.Of(view),
-                units,
-                form
-            ),
+            Answer = new(view.Answer, new(Base(request), view.Call, units), pictures, units, form),
             Address = PageAddress.Of(Base(request), RigLink.Query(view.Call), units),
         };
     }

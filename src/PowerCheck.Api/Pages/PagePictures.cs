@@ -1,28 +1,32 @@
 using PowerCheck.Api.Faces;
+using PowerCheck.Api.Pictures;
 
 namespace PowerCheck.Api.Pages;
 
-/// <summary>Pictures of an answer as SVG markup, each with what it shows in words.</summary>
-/// <param name="SlopeSvg">Margins over the slope.</param>
-/// <param name="SlopeAlt">The same in words.</param>
-/// <param name="HeatSvg">Temperatures over the run.</param>
-/// <param name="HeatAlt">The same in words.</param>
-/// <param name="LimitsSvg">Every limit with its figure.</param>
-/// <param name="LimitsAlt">The same in words.</param>
-public sealed record PagePictures(
-    string? SlopeSvg,
-    string SlopeAlt,
-    string? HeatSvg,
-    string HeatAlt,
-    string? LimitsSvg,
-    string LimitsAlt
-)
+/// <summary>Pictures of an answer as SVG markup, each with a name and what it shows in words.</summary>
+/// <param name="LimitsSvg">How much of each limit is taken up.</param>
+/// <param name="SlopeSvg">Currents over the slope.</param>
+/// <param name="CourseSvg">Temperatures along the course.</param>
+public sealed record PagePictures(string LimitsSvg, string SlopeSvg, string CourseSvg)
 {
-    /// <summary>The pictures of a check; null where none are drawn.</summary>
+    /// <summary>All of them, each with its name.</summary>
+    public IReadOnlyList<(string Name, string Svg)> All =>
+        [
+            ("How much of each limit is taken up", LimitsSvg),
+            ("Currents over the slope", SlopeSvg),
+            ("Temperatures along the course", CourseSvg),
+        ];
+
+    /// <summary>The pictures of a check.</summary>
+    /// <param name="context">The request.</param>
     /// <param name="view">The check.</param>
-    internal static PagePictures? Of(CheckView view)
+    internal static PagePictures Of(HttpContext context, CheckView view)
     {
-        _ = view;
-        return null;
+        var content = PictureContent.Of(context, view);
+        return new(
+            Picture.LimitsSvg(content),
+            Picture.SlopeSvg(content),
+            Picture.CourseSvg(content)
+        );
     }
 }

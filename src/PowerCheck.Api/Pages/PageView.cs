@@ -48,7 +48,7 @@ public sealed record PageView
 /// <summary>What was found, with what the page needs to show it.</summary>
 /// <param name="Report">What was found.</param>
 /// <param name="Changes">Links to the page with one change made.</param>
-/// <param name="Pictures">Pictures of it; null where there are none.</param>
+/// <param name="Pictures">Pictures of it; null where none are shown.</param>
 /// <param name="Units">The units shown.</param>
 /// <param name="Form">The form beside it.</param>
 public sealed record AnswerView(

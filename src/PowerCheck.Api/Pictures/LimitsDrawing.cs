@@ -1,5 +1,4 @@
 using PowerCheck.Api.Pictures.Drawing;
-using SkiaSharp;
 
 namespace PowerCheck.Api.Pictures;
 

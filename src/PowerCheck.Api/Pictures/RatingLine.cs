@@ -53,8 +53,8 @@ internal sealed record RatingLine(string Text, double Amperes, Pen Pen)
         SKPoint[] wanted =
         [
             new(left, y - 4),
-            new(left, y + 12),
             new(right, y - 4),
+            new(left, y + 12),
             new(right, y + 12),
         ];
         if (spots.Take(Text, Face.Small, wanted) is { } spot)

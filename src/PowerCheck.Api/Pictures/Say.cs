@@ -43,6 +43,7 @@ internal static class Say
         var load =
             finding.LoadCase is null
             || string.Equals(finding.LoadCase, limit, StringComparison.Ordinal)
+            || string.Equals(finding.LoadCase, finding.Part, StringComparison.Ordinal)
                 ? ""
                 : $", {finding.LoadCase}";
         return $"{Capital(finding.Part)}: {Plain(limit)}{load}";

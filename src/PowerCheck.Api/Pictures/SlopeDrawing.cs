@@ -223,12 +223,12 @@ internal sealed class SlopeDrawing : IDrawing
     /// <param name="content">What it is drawn from.</param>
     public static string Alt(PictureContent content)
     {
-        var figures = SlopeFigures.Of(content);
-        var at = figures.JudgedDegrees is { } degrees ? $" at {Say.Figure(degrees, "°")}" : "";
-        var slip = figures.SlipDegrees is { } let
+        var known = SlopeFigures.Of(content);
+        var at = known.JudgedDegrees is { } degrees ? $" at {Say.Figure(degrees, "°")}" : "";
+        var slip = known.SlipDegrees is { } let
             ? $" The tires let go at {Say.Figure(let, "°")}."
             : "";
         return $"Motor and battery current of a steady climb over the slope. Of the climb{at}: motor current "
-            + $"{Say.Figure(figures.MotorA, "A")}, battery current {Say.Figure(figures.BatteryA, "A")}.{slip}";
+            + $"{Say.Figure(known.MotorA, "A")}, battery current {Say.Figure(known.BatteryA, "A")}.{slip}";
     }
 }

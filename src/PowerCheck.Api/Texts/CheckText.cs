@@ -54,9 +54,10 @@ internal static class CheckText
         );
 
     private static string? Warm(string part, TemperatureAnswer temperature) =>
-        temperature is { CourseEndC: { } end, LimitC: { } limit }
+        temperature is { CourseEndC: null, Runaway: true } ? $"{part} rising without end"
+        : temperature is { CourseEndC: { } end, LimitC: { } limit }
             ? $"{part} {Figure(end)} of {Figure(limit)} °C"
-            : null;
+        : null;
 
     private static string Advice(CheckAnswer answer) =>
         Deciding(answer) is not { } deciding ? ""

@@ -97,8 +97,9 @@
     event.preventDefault();
     clearTimeout(timer);
     call?.abort();
-    const [path, anchor] = form.getAttribute("action").split("#");
-    const next = path + "?" + query(event.submitter) + "#" + anchor;
+    const target = event.submitter?.getAttribute("formaction") ?? form.getAttribute("action");
+    const [path, anchor] = target.split("#");
+    const next = path + "?" + query(event.submitter) + (anchor ? "#" + anchor : "");
     const isHere = new URL(next, location.href).href === location.href;
     if (isHere) document.getElementById("answer").scrollIntoView();
     else location.assign(next);

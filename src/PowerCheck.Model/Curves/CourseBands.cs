@@ -19,8 +19,11 @@ public sealed record CourseBands(
     /// <summary>How many rigs are drawn, assumed: the fifth from either end bounds the band.</summary>
     private const int Draws = 200;
 
-    /// <summary>At no more times than these of the curve it is looked at.</summary>
-    private const int MostTimes = 40;
+    /// <summary>It is looked at about so many times of the curve.</summary>
+    private const int MostTimes = 80;
+
+    /// <summary>From more laps than these on a band is that of whole laps, for a few times of each would tell of none.</summary>
+    private const int SingleLaps = 10;
 
     private const double Tail = 0.025;
 
@@ -44,7 +47,8 @@ public sealed record CourseBands(
 
         var filled = RigFill.Of(label, complete);
         var inputs = Input.Of(filled, complete.Ledger.Assumptions);
-        var times = Times(course);
+        var spans = Spans(course, complete.Course.LapS);
+        double[] times = [.. spans.SelectMany(span => span)];
         // Each drawn rig is driven as long as the curve goes.
         var longer = filled with
         {
@@ -55,18 +59,34 @@ public sealed record CourseBands(
             LatinSquare.Deviates([.. inputs.Select(input => input.Seed)], Draws),
             stop
         );
-        return new(Band(drawn, times, 0), Band(drawn, times, 1), Band(drawn, times, 2));
+        return new(
+            Band(drawn, spans, 0),
+            Band(drawn, spans, times.Length),
+            Band(drawn, spans, 2 * times.Length)
+        );
     }
 
-    private static double[] Times(CourseCurve course)
+    // Times of the curve, each by itself; of many laps those of some laps, each lap as a whole.
+    private static double[][] Spans(CourseCurve course, double lapS)
     {
-        var every = Math.Max(1, (course.Points.Count + MostTimes - 1) / MostTimes);
-        return
+        double[] times = [.. course.Points.Select(point => point.Seconds)];
+        if (course.EndS <= SingleLaps * lapS)
+        {
+            var every = 1 + (times.Length / MostTimes);
+            return
+            [
+                .. times
+                    .Where((_, n) => n % every == 0 || n == times.Length - 1)
+                    .Select(t => new[] { t }),
+            ];
+        }
+
+        double[][] laps =
         [
-            .. course
-                .Points.Select(point => point.Seconds)
-                .Where((_, n) => n % every == 0 || n == course.Points.Count - 1),
+            .. times.GroupBy(t => Math.Ceiling((t / lapS) - 1e-9)).Select(lap => lap.ToArray()),
         ];
+        var stride = 1 + (times.Length / MostTimes);
+        return [.. laps.Where((_, n) => n % stride == 0 || n == laps.Length - 1)];
     }
 
     // Winding, controller and cells at every time, one after the other.
@@ -83,22 +103,29 @@ public sealed record CourseBands(
         ];
     }
 
-    private static BandPoint[] Band(double[][] drawn, double[] times, int quantity) =>
-        [
-            .. times.Select(
-                (t, n) =>
-                {
-                    double[] rising =
-                    [
-                        .. drawn
-                            .Select(at => at[(quantity * times.Length) + n])
-                            .Where(value => !double.IsNaN(value))
-                            .Order(),
-                    ];
-                    return new BandPoint(t, Quantile(rising, Tail), Quantile(rising, 1 - Tail));
-                }
-            ),
-        ];
+    // At the end of each span, of which its lowest and its highest ends count.
+    private static BandPoint[] Band(double[][] drawn, double[][] spans, int from)
+    {
+        var band = new BandPoint[spans.Length];
+        var at = from;
+        for (var n = 0; n < band.Length; n++)
+        {
+            var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
+            for (var t = 0; t < spans[n].Length; t++, at++)
+            {
+                double[] rising =
+                [
+                    .. drawn.Select(one => one[at]).Where(value => !double.IsNaN(value)).Order(),
+                ];
+                low = Math.Min(low, Quantile(rising, Tail));
+                high = Math.Max(high, Quantile(rising, 1 - Tail));
+            }
+
+            band[n] = new(spans[n][^1], low, high);
+        }
+
+        return band;
+    }
 
     // Between the two values on either side, each in the middle of its share.
     private static double Quantile(double[] rising, double share)

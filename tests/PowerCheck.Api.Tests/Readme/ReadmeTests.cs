@@ -11,7 +11,7 @@ public sealed class ReadmeTests
     private const string Address = "http://localhost:5080";
 
     [Fact]
-    public void The_readme_shows_the_two_commands_and_one_request()
+    public void The_readme_shows_the_two_commands_a_request_and_a_link()
     {
         Assert.Equal("dotnet run --project src/PowerCheck.Api", ReadmeText.Commands[0]);
         Assert.Equal("tests/run", ReadmeText.Commands[1]);
@@ -20,7 +20,13 @@ public sealed class ReadmeTests
             ReadmeText.Commands[2],
             StringComparison.Ordinal
         );
+        Assert.StartsWith(
+            $"curl -s '{Address}/v1/checks?",
+            ReadmeText.Commands[3],
+            StringComparison.Ordinal
+        );
         Assert.Single(ReadmeText.Answers);
+        Assert.Single(ReadmeText.Texts);
     }
 
     [Fact]
@@ -34,7 +40,7 @@ public sealed class ReadmeTests
     }
 
     [Fact]
-    public async Task The_first_command_serves_and_the_request_gets_the_answer_that_is_shown()
+    public async Task The_first_command_serves_and_request_and_link_get_the_answers_that_are_shown()
     {
         // The readme's port may be taken here: the service is asked to listen on a free one.
         var address = $"http://127.0.0.1:{FreePort()}";
@@ -43,21 +49,27 @@ public sealed class ReadmeTests
         {
             await Until(address + "/health/ready", service);
 
-            var answer = await Run(
-                ReadmeText.Commands[2].Replace(Address, address, StringComparison.Ordinal)
-            );
+            var answer = await Asked(ReadmeText.Commands[2]);
+            var lines = await Asked(ReadmeText.Commands[3]);
 
             var differences = Shortened.Differences(
                 JsonDocument.Parse(ReadmeText.Answers[0]).RootElement,
                 JsonDocument.Parse(answer).RootElement
             );
             Assert.Equal([], differences);
+            Assert.Equal(
+                ReadmeText.Texts[0],
+                lines.TrimEnd().Replace(address, Address, StringComparison.Ordinal)
+            );
         }
         finally
         {
             service.Kill(entireProcessTree: true);
             await service.WaitForExitAsync();
         }
+
+        Task<string> Asked(string command) =>
+            Run(command.Replace(Address, address, StringComparison.Ordinal));
     }
 
     [Theory]

@@ -12,6 +12,9 @@ internal static partial class ReadmeText
     /// <summary>Answers as they are shown.</summary>
     public static IReadOnlyList<string> Answers => Blocks("json");
 
+    /// <summary>Answers in lines as they are shown.</summary>
+    public static IReadOnlyList<string> Texts => Blocks("text");
+
     private static string[] Blocks(string language) =>
         [
             .. Fence()

@@ -36,6 +36,15 @@ internal static partial class Prose
     public static string Plain(string sentence) =>
         string.Concat(Of(sentence).Select(piece => piece.Text));
 
+    /// <summary>What a mistake says of the field at which it stands, without its name.</summary>
+    /// <param name="message">The message.</param>
+    /// <param name="path">The field; null where it stands at none.</param>
+    /// <param name="subject">What stands for the name.</param>
+    public static string Of(string message, string? path, string subject) =>
+        path is not null && message.StartsWith($"{path} ", StringComparison.Ordinal)
+            ? $"{subject}{Plain(message[path.Length..])}"
+            : Plain(message);
+
     [GeneratedRegex(@"[a-z]+(\.[a-zA-Z0-9]+)+", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Path();
 }

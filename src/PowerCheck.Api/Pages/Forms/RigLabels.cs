@@ -21,6 +21,7 @@ internal static class RigLabels
             "1 when all wheels drive."
         ),
         ["vehicle.motorCount"] = new("Motors", "Each with a controller of its own, on one pack."),
+        ["vehicle.drivetrain"] = new("Gears and driveline"),
         ["vehicle.drivetrain.pinionTeeth"] = new("Pinion"),
         ["vehicle.drivetrain.spurTeeth"] = new("Spur"),
         ["vehicle.drivetrain.transmissionRatio"] = new(

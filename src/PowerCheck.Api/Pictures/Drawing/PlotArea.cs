@@ -17,6 +17,9 @@ internal sealed record PlotArea(SKRect Box, Scale X, Scale Y)
     /// <summary>Room that the figures along the bottom need [px].</summary>
     private const float BottomRoom = 20;
 
+    private const float RightRoom = 10;
+    private const float TopRoom = 6;
+
     /// <summary>Where a point of the data lies [px].</summary>
     /// <param name="x">Along the bottom.</param>
     /// <param name="y">Along the left.</param>
@@ -34,7 +37,7 @@ internal sealed record PlotArea(SKRect Box, Scale X, Scale Y)
     {
         var plot = new Plot();
         plot.RenderManager.ClearCanvasBeforeEachRender = false;
-        plot.Layout.Fixed(new PixelPadding(LeftRoom, 10, BottomRoom, 6));
+        plot.Layout.Fixed(new PixelPadding(LeftRoom, RightRoom, BottomRoom, TopRoom));
         plot.FigureBackground.Color = Colors.Transparent;
         plot.DataBackground.Color = Colors.Transparent;
         foreach (var band in bands)
@@ -55,10 +58,16 @@ internal sealed record PlotArea(SKRect Box, Scale X, Scale Y)
         plot.Axes.Top.IsVisible = false;
         plot.Grid.MajorLineColor = Of(Paper.Grid);
         plot.Axes.SetLimits(X.From, X.To, Y.From, Y.To);
-        plot.Render(
-            brush.Canvas,
-            new PixelRect(Box.Left - LeftRoom, Box.Right + 10, Box.Bottom + BottomRoom, Box.Top - 6)
+        var whole = new PixelRect(
+            Box.Left - LeftRoom,
+            Box.Right + RightRoom,
+            Box.Bottom + BottomRoom,
+            Box.Top - TopRoom
         );
+        // A plot is laid out by drawing it twice, the first time: nowhere, so that nothing lies on the paper twice.
+        using var nowhere = new SKNoDrawCanvas((int)Paper.Width, (int)whole.Height);
+        plot.RenderManager.Render(nowhere, whole);
+        plot.RenderManager.Render(brush.Canvas, whole);
     }
 
     /// <summary>Keeps labels off curves, where they can.</summary>

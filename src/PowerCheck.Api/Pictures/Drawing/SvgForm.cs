@@ -105,17 +105,25 @@ internal static partial class SvgForm
     private static string First(XAttribute? places) =>
         places?.Value.Split(',', StringSplitOptions.TrimEntries)[0] ?? "0";
 
+    // Ids of its own, counted from 1, so that the same drawing is the same document.
     private static void Prefix(XElement root, string key)
     {
+        var ids = new Dictionary<string, string>(StringComparer.Ordinal);
+        string Own(string id)
+        {
+            ids.TryAdd(id, string.Create(CultureInfo.InvariantCulture, $"{key}-{ids.Count + 1}"));
+            return ids[id];
+        }
+
         foreach (var attribute in root.DescendantsAndSelf().Attributes().ToArray())
         {
             if (attribute.Name.LocalName is "id")
             {
-                attribute.Value = $"{key}-{attribute.Value}";
+                attribute.Value = Own(attribute.Value);
             }
             else if (attribute.Value.StartsWith("url(#", StringComparison.Ordinal))
             {
-                attribute.Value = $"url(#{key}-{attribute.Value[5..]}";
+                attribute.Value = $"url(#{Own(attribute.Value[5..^1])})";
             }
             else if (attribute.Name.LocalName is "style" or "space")
             {
