@@ -19,5 +19,6 @@ internal static class PagesSetup
     {
         routes.MapPage();
         routes.MapEmbed();
+        routes.MapPicture();
     }
 }

@@ -97,6 +97,21 @@ public class FormTests
         Assert.Contains(("motor.noLoadPoints", "empty"), PageText.Sent(page));
     }
 
+    [Fact]
+    public void Every_section_has_a_title_of_its_own() =>
+        Assert.All(
+            FormMaker
+                .Make(
+                    FormValues.None,
+                    Assumed.OfTypical(DisplayUnits.Metric),
+                    FieldMistakes.None,
+                    DisplayUnits.Metric
+                )
+                .Groups.SelectMany(group => group.More)
+                .Where(section => section.Title.Length > 0),
+            section => Assert.True(Labels.Has(section.Path), section.Path)
+        );
+
     private static CheckRequest Sent(CheckCall call, DisplayUnits units)
     {
         var form = FormMaker.Make(
