@@ -3,7 +3,7 @@ import { test } from "node:test";
 import { AxeBuilder } from "@axe-core/playwright";
 import { refusal, withPage } from "./browser.js";
 import { states } from "./rigs.js";
-import { unfold } from "./sheet.js";
+import { fetchPictures, unfold } from "./sheet.js";
 
 const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 
@@ -27,6 +27,7 @@ for (const { name, at, says } of states) {
     withPage({ color: "light", expects: refused[name] }, async (page) => {
       await page.goto(at);
       await page.getByRole("heading", { name: says }).first().waitFor();
+      await fetchPictures(page);
       const found = {};
       found.folded = await wrong(page, { type: "tag", values: tags });
 

@@ -7,14 +7,23 @@ import { answer, unfold } from "./sheet.js";
 
 const refused = { mistake: [refusal(422)], "not-found": [refusal(404)] };
 
-const tooWide = () => document.documentElement.scrollWidth - document.documentElement.clientWidth;
+// What sticks out to the right, unless it is within something that scrolls by itself; nothing when the page does not scroll.
+const sticksOut = () => {
+  const room = document.documentElement.clientWidth;
+  if (document.documentElement.scrollWidth <= room) return [];
+  const scrolls = (one) => one && (getComputedStyle(one).overflowX !== "visible" || scrolls(one.parentElement));
+  const out = [...document.body.querySelectorAll("*")]
+    .filter((one) => one.checkVisibility() && one.getBoundingClientRect().right > room + 1 && !scrolls(one))
+    .map((one) => `${one.localName} ${one.className} "${(one.id || one.textContent).trim().slice(0, 30)}"`);
+  return out.length > 0 ? out : ["something that is not seen"];
+};
 
 // Lines of text that lie over one another, but for what sticks to an edge, and what a picture draws.
 const overlaps = () => {
   const isFree = (element) => {
+    if (!element.checkVisibility()) return false;
     for (let one = element; one; one = one.parentElement) {
-      const { position, visibility } = getComputedStyle(one);
-      if (["sticky", "fixed", "absolute"].includes(position) || visibility === "hidden" || one.tagName === "svg") return false;
+      if (["sticky", "fixed", "absolute"].includes(getComputedStyle(one).position) || one.tagName === "svg") return false;
     }
     return true;
   };
@@ -44,7 +53,7 @@ const overlaps = () => {
 };
 
 const fits = async (page, what) => {
-  assert.equal(await page.evaluate(tooWide), 0, `${what} is wider than the window`);
+  assert.deepEqual(await page.evaluate(sticksOut), [], `${what}: wider than the window`);
   const { found, lines } = await page.evaluate(overlaps);
   assert.ok(lines > 3, `${what}: ${lines} lines`);
   assert.deepEqual(found, [], what);

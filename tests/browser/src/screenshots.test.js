@@ -4,6 +4,7 @@ import { join } from "node:path";
 import { test } from "node:test";
 import { refusal, withPage } from "./browser.js";
 import { states } from "./rigs.js";
+import { fetchPictures } from "./sheet.js";
 
 const folder = join(process.env.POWERCHECK_RESULTS ?? ".", "screenshots");
 
@@ -18,6 +19,7 @@ for (const { name, at, says } of states) {
       await mkdir(folder, { recursive: true });
       await page.goto(at);
       await page.getByRole("heading", { name: says }).first().waitFor();
+      await fetchPictures(page);
 
       for (const width of [390, 1280]) {
         await page.setViewportSize({ width, height: 900 });

@@ -81,3 +81,15 @@ export const unfold = (page) =>
   page.evaluate(() => {
     for (const one of document.querySelectorAll("details")) one.open = true;
   });
+
+/** Has pictures that are fetched where they are looked at fetched now. */
+export const fetchPictures = async (page) => {
+  await page.evaluate(() => {
+    for (const one of document.images) one.loading = "eager";
+  });
+  await until(
+    () => page.evaluate(() => [...document.images].filter((one) => !one.complete || one.naturalWidth === 0).length),
+    (missing) => missing === 0,
+    "pictures are missing",
+  );
+};
