@@ -74,7 +74,7 @@ public class PageTests
             PageText.Notes(answer.Text, "vehicle.tireDiameterMm")
         );
         Assert.Contains("placeholder=\"assumed 25\"", PageText.Tag(answer.Text, "course.ambientC"));
-        Assert.Contains("assumed: LiPo", answer.Text);
+        Assert.Contains("assumed LiPo", answer.Text);
         Assert.Contains("href=\"/docs/index.html\"", answer.Text);
     }
 
