@@ -7,8 +7,8 @@ import { address } from "./service.js";
 export const refusal = (status) =>
   new RegExp(`^console error: Failed to load resource: the server responded with a status of ${status} `);
 
-/** What becomes of a question that a newer one replaces. */
-export const replaced = /^request failed: \S+ net::ERR_ABORTED$/;
+// What the browser gives up itself: a question that a newer one replaces, a picture of a page that is left.
+const givenUp = "net::ERR_ABORTED";
 
 // Nothing of the browser itself goes out; the tests refuse whatever a page asks of another host.
 const quiet = ["quic", "background-networking", "component-update", "sync", "gpu"].map((what) => `--disable-${what}`);
@@ -59,9 +59,10 @@ const watch = (page, origins) => {
     if (["error", "warning"].includes(said.type())) troubles.push(`console ${said.type()}: ${said.text()}`);
   });
   page.on("pageerror", (error) => troubles.push(`page error: ${error.message}`));
-  page.on("requestfailed", (request) =>
-    troubles.push(`request failed: ${request.url()} ${request.failure()?.errorText}`),
-  );
+  page.on("requestfailed", (request) => {
+    const why = request.failure()?.errorText;
+    if (why !== givenUp) troubles.push(`request failed: ${request.url()} ${why}`);
+  });
   page.on("request", (request) => {
     const { protocol, origin } = new URL(request.url());
     if (protocol !== "data:" && !origins.includes(origin)) troubles.push(`request to another host: ${request.url()}`);

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { replaced, until, withPage } from "./browser.js";
+import { until, withPage } from "./browser.js";
 import { sure } from "./rigs.js";
 import { address, dataFor } from "./service.js";
 import { answer, entries, field, fill, group, here, keyFigures, share, verdictIs } from "./sheet.js";
@@ -26,7 +26,7 @@ const sameAsData = async (page) => {
 for (const width of [390, 1280]) {
   for (const script of [true, false]) {
     test(`an empty form is filled in and answered at ${width} px, ${script ? "with" : "without"} script`,
-      withPage({ width, script, allows: [replaced] }, async (page) => {
+      withPage({ width, script }, async (page) => {
         await page.goto(`${address}/`);
         await verdictIs(page, /^Not checked yet$/);
 

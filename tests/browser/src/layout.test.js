@@ -36,7 +36,8 @@ const overlaps = () => {
     range.selectNodeContents(text);
     for (const box of range.getClientRects()) {
       // The middle of a line: tall letters may touch the next.
-      if (box.width > 0) lines.push({ text, left: box.left, right: box.right, top: box.top + box.height * 0.3, bottom: box.bottom - box.height * 0.3 });
+      const { left, right, top, bottom, height } = box;
+      if (right > left) lines.push({ text, left, right, top: top + height * 0.3, bottom: bottom - height * 0.3 });
     }
   }
   lines.sort((one, other) => one.top - other.top);

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { replaced, until, withPage } from "./browser.js";
+import { until, withPage } from "./browser.js";
 import { burning, eightPounds, sound } from "./rigs.js";
 import { address } from "./service.js";
 import { answer, here, keyFigures, mass, share, unitOf, values, verdict, verdictIs } from "./sheet.js";
@@ -50,7 +50,7 @@ test("a change that is offered can be followed by a click, and taken back",
 
 for (const script of [true, false]) {
   test(`pounds and kilograms change what is shown and not the rig, ${script ? "with" : "without"} script`,
-    withPage({ script, allows: [replaced] }, async (page) => {
+    withPage({ script }, async (page) => {
       await page.goto(`${address}/${eightPounds}`);
       const state = async () => ({
         link: await share(page),
@@ -76,7 +76,7 @@ for (const script of [true, false]) {
 }
 
 test("a figure that is typed in pounds is the same rig as in kilograms",
-  withPage({ allows: [replaced] }, async (page) => {
+  withPage({}, async (page) => {
     await page.goto(`${address}/${sound}&units=imperial`);
     await mass(page).fill("8");
     const link = await until(() => share(page), (seen) => !seen.includes("massKg=3.63&"), "the mass did not change");

@@ -1,6 +1,6 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { refusal, replaced, until, withPage } from "./browser.js";
+import { refusal, until, withPage } from "./browser.js";
 import { mistaken, sound } from "./rigs.js";
 import { address } from "./service.js";
 import { answer, description, field, mass, verdictIs } from "./sheet.js";
@@ -8,7 +8,7 @@ import { answer, description, field, mass, verdictIs } from "./sheet.js";
 const isWrong = (where) => where.getAttribute("aria-invalid");
 
 for (const script of [true, false]) {
-  const how = { script, expects: [refusal(422)], allows: [replaced] };
+  const how = { script, expects: [refusal(422)] };
   const say = script ? "with" : "without";
 
   test(`a mistake is told at its field, and mended there, ${say} script`,
