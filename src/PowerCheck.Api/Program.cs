@@ -32,6 +32,7 @@ builder.WebHost.ConfigureKestrel(kestrel =>
 builder.Services.ConfigureHttpJsonOptions(json => JsonForm.Set(json.SerializerOptions));
 builder.AddLimits();
 builder.AddCallers();
+builder.Services.AddCompression();
 builder.Services.AddProblems();
 builder.Services.AddDocument();
 builder.Services.AddSingleton<QueryDoor>();
@@ -46,6 +47,7 @@ var app = builder.Build();
 app.UseProxies();
 app.UseMiddleware<TraceHeaders>();
 app.UseRequestLogs();
+app.UseResponseCompression();
 app.UseMiddleware<HeadAsGet>();
 app.UseProblems();
 app.UseDocumentPage();
