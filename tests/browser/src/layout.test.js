@@ -1,11 +1,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
-import { refusal, withPage } from "./browser.js";
+import { withPage } from "./browser.js";
 import { states, sure } from "./rigs.js";
 import { address } from "./service.js";
 import { answer, unfold } from "./sheet.js";
-
-const refused = { mistake: [refusal(422)], "not-found": [refusal(404)] };
 
 // What sticks out to the right, unless it is within something that scrolls by itself; nothing when the page does not scroll.
 const sticksOut = () => {
@@ -60,9 +58,9 @@ const fits = async (page, what) => {
   assert.deepEqual(found, [], what);
 };
 
-for (const { name, at } of states) {
+for (const { name, at, troubles } of states) {
   test(`nothing sticks out or overlaps on a narrow screen and with large letters in the state "${name}"`,
-    withPage({ width: 320, expects: refused[name] }, async (page) => {
+    withPage({ width: 320, expects: troubles }, async (page) => {
       await page.goto(at);
       await fits(page, "folded, 320 px");
       await unfold(page);

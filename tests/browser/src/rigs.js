@@ -1,3 +1,4 @@
+import { refusal } from "./browser.js";
 import { address } from "./service.js";
 
 const crawler = {
@@ -36,13 +37,13 @@ export const eightPounds = query({ ...crawler, "vehicle.massKg": "3.62873896", s
 /** The same sound rig, with how sure each limit is. */
 export const sure = query(crawler);
 
-/** What a page shows in each of its states, and the words by which it is known. */
+/** Where a page is in each of its states, the words by which it is known, and what the browser says of it. */
 export const states = [
   { name: "empty", at: `${address}/`, says: /^Not checked yet/ },
   { name: "sound", at: `${address}/${sure}`, says: /^Suitable/ },
   { name: "burning", at: `${address}/${burning}`, says: /^Unsuitable/ },
-  { name: "mistake", at: `${address}/${mistaken}`, says: /^Not checked: / },
+  { name: "mistake", at: `${address}/${mistaken}`, says: /^Not checked: /, troubles: [refusal(422)] },
   { name: "undetermined", at: `${address}/${undetermined}`, says: /^Undetermined/ },
   { name: "card", at: `${address}/embed${sound}`, says: /^Suitable/ },
-  { name: "not-found", at: `${address}/nowhere`, says: /^Nothing is there/ },
+  { name: "not-found", at: `${address}/nowhere`, says: /^Nothing is there/, troubles: [refusal(404)] },
 ];

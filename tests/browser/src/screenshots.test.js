@@ -2,20 +2,18 @@ import assert from "node:assert/strict";
 import { mkdir } from "node:fs/promises";
 import { join } from "node:path";
 import { test } from "node:test";
-import { refusal, withPage } from "./browser.js";
+import { withPage } from "./browser.js";
 import { states } from "./rigs.js";
 import { fetchPictures } from "./sheet.js";
 
 const folder = join(process.env.POWERCHECK_RESULTS ?? ".", "screenshots");
 
-const refused = { mistake: [refusal(422)], "not-found": [refusal(404)] };
-
 // A PNG image has its width at byte 16.
 const widthOf = (image) => image.readUInt32BE(16);
 
-for (const { name, at, says } of states) {
+for (const { name, at, says, troubles } of states) {
   test(`the state "${name}" is kept as pictures, light and dark, narrow and wide`,
-    withPage({ expects: refused[name] }, async (page) => {
+    withPage({ expects: troubles }, async (page) => {
       await mkdir(folder, { recursive: true });
       await page.goto(at);
       await page.getByRole("heading", { name: says }).first().waitFor();
