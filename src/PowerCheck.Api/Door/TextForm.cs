@@ -35,15 +35,6 @@ internal sealed record TextForm(
         }
     );
 
-    /// <summary>An object that is there with nothing in it.</summary>
-    public static readonly TextForm NoMembers = new(
-        (json, _) =>
-        {
-            json.WriteStartObject();
-            json.WriteEndObject();
-        }
-    );
-
     /// <summary>A figure.</summary>
     public static TextForm Figure(FigureAttribute figure) =>
         new(WriteFigure, IsFigure: true, figure.Unit);

@@ -1,10 +1,10 @@
 using PowerCheck.Api.Checks;
 using PowerCheck.Api.Checks.Answers;
 using PowerCheck.Api.Checks.Requests;
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Limits;
 using PowerCheck.Api.Links;
-using PowerCheck.Api.Pages.Units;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 

@@ -90,6 +90,10 @@ internal static class LinkReader
         {
             faults.Add(LinkFaults.Doubled(path));
         }
+        else if (IsEmptyObject(named, given[0]!))
+        {
+            named.Branch.IsPart = true;
+        }
         else if (FormOf(named, given[0]!) is { } form)
         {
             named.Branch.Leaf = new LinkValue(path, texts.Count, form, symbol);
@@ -104,10 +108,12 @@ internal static class LinkReader
     // Words of a list may come one by one.
     private static bool IsWords(Named named) => named is { IsList: true, Form: not null };
 
+    // That it is there says nothing against members within, which a form may add.
+    private static bool IsEmptyObject(Named named, string given) =>
+        given is Empty && named is { IsList: false, Form: null };
+
     private static TextForm? FormOf(Named named, string given) =>
-        given is not Empty ? named.Form
-        : named.IsList ? TextForm.NoItems
-        : named.Form ?? TextForm.NoMembers;
+        given is Empty && named.IsList ? TextForm.NoItems : named.Form;
 
     private static void RefuseGaps(Branch branch, Faults faults)
     {

@@ -1,7 +1,7 @@
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Faces;
 using PowerCheck.Api.Limits;
-using PowerCheck.Api.Pages.Units;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 

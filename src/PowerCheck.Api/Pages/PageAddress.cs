@@ -1,4 +1,4 @@
-using PowerCheck.Api.Pages.Units;
+using PowerCheck.Api.Display;
 
 namespace PowerCheck.Api.Pages;
 

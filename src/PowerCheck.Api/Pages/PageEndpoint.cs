@@ -1,9 +1,9 @@
 using PowerCheck.Api.Checks;
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Door;
 using PowerCheck.Api.Faces;
 using PowerCheck.Api.Limits;
 using PowerCheck.Api.Links;
-using PowerCheck.Api.Pages.Units;
 using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 

@@ -1,8 +1,8 @@
 using PowerCheck.Api.Checks;
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Faces;
 using PowerCheck.Api.Links;
 using PowerCheck.Api.Pages.Forms;
-using PowerCheck.Api.Pages.Units;
 using PowerCheck.Api.Problems;
 
 namespace PowerCheck.Api.Pages;

@@ -1,7 +1,7 @@
 using PowerCheck.Api.Checks.Answers;
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Pages.Answers;
 using PowerCheck.Api.Pages.Forms;
-using PowerCheck.Api.Pages.Units;
 using PowerCheck.Api.Problems;
 
 namespace PowerCheck.Api.Pages;

@@ -19,6 +19,5 @@ internal static class PagesSetup
     {
         routes.MapPage();
         routes.MapEmbed();
-        routes.MapPicture();
     }
 }

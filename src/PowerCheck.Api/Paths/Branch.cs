@@ -16,7 +16,7 @@ internal sealed class Branch
     public bool IsList { get; init; }
 
     /// <summary>Whether it is written even where nothing is said of it: a part of a rig may be empty.</summary>
-    public bool IsPart { get; init; }
+    public bool IsPart { get; set; }
 
     /// <summary>Path of it.</summary>
     public required string Path { get; init; }
@@ -63,7 +63,7 @@ internal sealed class Branch
         json.WriteStartObject();
         foreach (var (name, part) in parts)
         {
-            if (part.IsPart || part.IsGiven(row))
+            if (part.IsGiven(row))
             {
                 json.WritePropertyName(name);
                 part.Write(json, row, faults);
@@ -100,7 +100,7 @@ internal sealed class Branch
     private bool IsGiven(Row row) =>
         Leaf is { } leaf
             ? row[leaf.Position].Length > 0
-            : parts.Values.Any(part => part.IsGiven(row));
+            : IsPart || parts.Values.Any(part => part.IsGiven(row));
 
     private static Fault Gap(Branch item, Branch left) =>
         new(

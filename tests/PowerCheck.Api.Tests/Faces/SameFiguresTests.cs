@@ -93,7 +93,10 @@ public class SameFiguresTests
 
     private static async Task<(JsonElement Json, JsonElement Links)> Asked(int number)
     {
-        var answer = await Service.Check(AnyBody.Of(number).ToJsonString());
+        var answer = await Service.Check(
+            AnyBody.Of(number).ToJsonString(),
+            "?spread=none&remedies=none"
+        );
         return (answer.Json, answer.Json.GetProperty("links"));
     }
 }

@@ -18,7 +18,7 @@ public class LinkTests
     {
         var posted = await Service.Check(
             AnyBody.Of(number).With("id", $"rig {number}").ToJsonString(),
-            number % 10 == 0 ? "?remedies=none" : "?spread=none&findings=all"
+            number % 10 == 0 ? "?findings=all&remedies=none" : "?spread=none&remedies=none"
         );
 
         var linked = await Service.Get(Link(posted, "self"));
@@ -52,6 +52,8 @@ public class LinkTests
         "vehicle.massKg=3&controller.motorKinds=brushed,brushless",
         "controller.motorKinds=brushed,brushless"
     )]
+    [InlineData("vehicle.massKg=3&wiring=empty&wiring.fuseA=30", "wiring.fuseA=30")]
+    [InlineData("vehicle.massKg=3&wiring=empty", "wiring=empty")]
     [InlineData(
         "vehicle.massKg=3&controller.motorKinds=brushed&controller.motorKinds=brushless",
         "controller.motorKinds=brushed,brushless"

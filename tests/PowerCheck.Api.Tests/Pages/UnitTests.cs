@@ -1,5 +1,5 @@
 using CsCheck;
-using PowerCheck.Api.Pages.Units;
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Paths;
 using PowerCheck.Api.Tests.Host;
 using PowerCheck.Model.Units;

@@ -73,7 +73,7 @@ public sealed class AnyRigTests
         var overlaps = new List<string>();
         for (var n = 0; n < 60; n++)
         {
-            var spread = n % 10 == 0 ? SpreadMethod.Linear : SpreadMethod.None;
+            var spread = n % 20 == 0 ? SpreadMethod.Linear : SpreadMethod.None;
             var content = Pictured.Of(Body(n), spread, all: n % 2 == 0);
             verdicts.Add(content.Answer.Verdict);
             Assert.Equal(0x89, Picture.SheetPng(content)[0]);

@@ -1,4 +1,5 @@
 using System.Buffers.Binary;
+using System.Collections.Concurrent;
 using System.IO.Compression;
 using System.Xml.Linq;
 using PowerCheck.Api.Pictures;
@@ -12,8 +13,20 @@ public sealed class FormTests
 {
     public static TheoryData<string> Names => [.. SampleRigs.All, "burning", "long name"];
 
-    private static PictureContent Content(string name, SpreadMethod spread = SpreadMethod.None) =>
-        Pictured.Of(Body(name), spread, all: true);
+    // A check with spread takes a while: one is enough for all tests of a rig.
+    private static readonly ConcurrentDictionary<string, Lazy<PictureContent>> Spread = new(
+        StringComparer.Ordinal
+    );
+
+    private static PictureContent WithSpread(string name) =>
+        Spread
+            .GetOrAdd(
+                name,
+                rig => new(() => Pictured.Of(Body(rig), SpreadMethod.Linear, all: true))
+            )
+            .Value;
+
+    private static PictureContent Content(string name) => Pictured.Of(Body(name), all: true);
 
     private static string Body(string name) =>
         name switch
@@ -35,7 +48,7 @@ public sealed class FormTests
     [MemberData(nameof(Names))]
     public void Every_text_lies_on_the_paper_and_can_be_read(string name)
     {
-        foreach (var (picture, svg) in Pictured.All(Content(name, SpreadMethod.Linear)))
+        foreach (var (picture, svg) in Pictured.All(WithSpread(name)))
         {
             var (width, height) = Pictured.Size(svg);
             Assert.Equal(600, width);
@@ -57,7 +70,7 @@ public sealed class FormTests
     [MemberData(nameof(Names))]
     public void No_text_lies_on_another(string name)
     {
-        foreach (var (picture, svg) in Pictured.All(Content(name, SpreadMethod.Linear)))
+        foreach (var (picture, svg) in Pictured.All(WithSpread(name)))
         {
             var texts = Pictured.Texts(svg);
             Assert.NotEmpty(texts);
@@ -136,7 +149,7 @@ public sealed class FormTests
     [InlineData(2, 1200)]
     public void The_png_is_as_wide_as_it_is_asked_for_and_drawn_on(int scale, int width)
     {
-        var content = Content("burning", SpreadMethod.Linear);
+        var content = WithSpread("burning");
         foreach (
             var png in new[]
             {

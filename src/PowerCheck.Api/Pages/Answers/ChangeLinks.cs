@@ -1,9 +1,9 @@
 using System.Globalization;
 using PowerCheck.Api.Checks;
 using PowerCheck.Api.Checks.Answers;
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Links;
 using PowerCheck.Api.Pages.Forms;
-using PowerCheck.Api.Pages.Units;
 
 namespace PowerCheck.Api.Pages.Answers;
 

@@ -1,5 +1,5 @@
 using PowerCheck.Api.Checks.Answers;
-using PowerCheck.Api.Pages.Units;
+using PowerCheck.Api.Display;
 
 namespace PowerCheck.Api.Pages.Answers;
 
@@ -25,8 +25,10 @@ public sealed record KeyFigure(string Name, string Figure, string Beside)
             ),
             new("Battery current, climbing", units.Show(climb.BatteryCurrentA, "A", Few), ""),
             new(
-                "Winding at the end",
-                units.Show(winding.CourseEndC, "°C", Few),
+                "Winding, hottest on the course",
+                winding is { Runaway: true }
+                    ? "no end"
+                    : units.Show(winding.PeakC ?? winding.CourseEndC, "°C", Few),
                 Limit(winding, units)
             ),
             new(

@@ -1,6 +1,6 @@
 using PowerCheck.Api.Checks.Answers;
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Pages.Forms;
-using PowerCheck.Api.Pages.Units;
 
 namespace PowerCheck.Api.Pages.Answers;
 

@@ -2,7 +2,7 @@ using PowerCheck.Api.Checks;
 using PowerCheck.Api.Checks.Answers;
 using PowerCheck.Api.Checks.Requests;
 using PowerCheck.Api.Checks.Writing;
-using PowerCheck.Api.Pages.Units;
+using PowerCheck.Api.Display;
 using PowerCheck.Model.Spreads;
 
 namespace PowerCheck.Api.Pages.Forms;

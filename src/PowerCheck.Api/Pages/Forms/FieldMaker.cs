@@ -1,5 +1,5 @@
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Links;
-using PowerCheck.Api.Pages.Units;
 using PowerCheck.Model.Units;
 
 namespace PowerCheck.Api.Pages.Forms;

@@ -1,4 +1,4 @@
-using PowerCheck.Api.Pages.Units;
+using PowerCheck.Api.Display;
 using PowerCheck.Api.Paths;
 
 namespace PowerCheck.Api.Pages.Forms;

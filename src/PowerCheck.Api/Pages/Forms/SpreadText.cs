@@ -1,6 +1,6 @@
 using System.Globalization;
 using PowerCheck.Api.Checks.Answers;
-using PowerCheck.Api.Pages.Units;
+using PowerCheck.Api.Display;
 
 namespace PowerCheck.Api.Pages.Forms;
 

@@ -2,7 +2,7 @@ using System.Globalization;
 using PowerCheck.Api.Paths;
 using PowerCheck.Model.Units;
 
-namespace PowerCheck.Api.Pages.Units;
+namespace PowerCheck.Api.Display;
 
 /// <summary>Units in which figures are shown and typed; the rig itself keeps those of its members.</summary>
 /// <param name="IsImperial">Whether pounds, ounces, inches, feet and degrees Fahrenheit are used.</param>

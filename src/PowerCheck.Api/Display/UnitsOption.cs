@@ -1,6 +1,6 @@
 using PowerCheck.Api.Door;
 
-namespace PowerCheck.Api.Pages.Units;
+namespace PowerCheck.Api.Display;
 
 /// <summary>In which units the page shows its figures, as a query parameter. Links hold the same figures in either.</summary>
 internal static class UnitsOption
