@@ -10,8 +10,15 @@ const sticksOut = () => {
   const room = document.documentElement.clientWidth;
   if (document.documentElement.scrollWidth <= room) return [];
   const scrolls = (one) => one && (getComputedStyle(one).overflowX !== "visible" || scrolls(one.parentElement));
+  const right = (one) => {
+    const words = document.createRange();
+    const ends = [...one.childNodes]
+      .filter((node) => node.nodeType === Node.TEXT_NODE)
+      .map((text) => (words.selectNodeContents(text), words.getBoundingClientRect().right));
+    return Math.max(one.getBoundingClientRect().right, ...ends);
+  };
   const out = [...document.body.querySelectorAll("*")]
-    .filter((one) => one.checkVisibility() && one.getBoundingClientRect().right > room + 1 && !scrolls(one))
+    .filter((one) => one.checkVisibility() && right(one) > room + 1 && !scrolls(one))
     .map((one) => `${one.localName} ${one.className} "${(one.id || one.textContent).trim().slice(0, 30)}"`);
   return out.length > 0 ? out : ["something that is not seen"];
 };
