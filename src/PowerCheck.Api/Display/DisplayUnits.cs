@@ -8,6 +8,9 @@ namespace PowerCheck.Api.Display;
 /// <param name="IsImperial">Whether pounds, ounces, inches, feet and degrees Fahrenheit are used.</param>
 public sealed record DisplayUnits(bool IsImperial)
 {
+    /// <summary>What stands where there is no figure.</summary>
+    public const string Nothing = "–";
+
     /// <summary>The units of the members themselves.</summary>
     public static readonly DisplayUnits Metric = new(IsImperial: false);
 
@@ -39,7 +42,7 @@ public sealed record DisplayUnits(bool IsImperial)
     {
         if (figure is not { } value)
         {
-            return "–";
+            return Nothing;
         }
 
         return

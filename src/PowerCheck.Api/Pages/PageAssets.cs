@@ -19,7 +19,7 @@ internal static class PageAssets
                     "PowerCheck.Api.wwwroot"
                 ),
                 OnPrepareResponse = answer =>
-                    answer.Context.Response.Headers.CacheControl = Caching.Hour,
+                    answer.Context.Response.Headers.CacheControl = Caching.Year,
             }
         );
 }

@@ -8,4 +8,7 @@ internal static class Caching
 
     /// <summary>An hour: what changes only with a new version of the service.</summary>
     public const string Hour = "public, max-age=3600";
+
+    /// <summary>For good: what has another address with every build.</summary>
+    public const string Year = "public, max-age=31536000, immutable";
 }

@@ -115,4 +115,6 @@
   addEventListener("hashchange", open);
   open();
   readyCopy();
+  const own = document.querySelector("link[rel=canonical]");
+  if (own) history.replaceState(null, "", own.href + location.hash);
 })();

@@ -59,5 +59,7 @@ public sealed record KeyFigure(string Name, string Figure, string Beside)
         };
 
     private static string Times(double? reserve) =>
-        reserve is null ? "–" : $"{DisplayUnits.Metric.Show(reserve, null, Few)} ×";
+        reserve is null
+            ? DisplayUnits.Nothing
+            : $"{DisplayUnits.Metric.Show(reserve, null, Few)} ×";
 }

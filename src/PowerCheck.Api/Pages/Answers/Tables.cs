@@ -41,14 +41,14 @@ internal sealed class Tables(CheckAnswer answer, DisplayUnits units)
             name,
             units.Show(load.MotorCurrentA, "A"),
             units.Show(load.BatteryCurrentA, "A"),
-            load.DutyRatio is { } duty ? SpreadText.Percent(duty) : "–",
+            load.DutyRatio is { } duty ? SpreadText.Percent(duty) : DisplayUnits.Nothing,
             units.Show(load.MotorSpeedRpm, "rpm"),
             units.Show(load.RoadSpeedMPerS, "m/s"),
             units.Show(load.WheelTorqueNm, "N·m"),
             units.Show(load.MotorHeatW, "W"),
             load.Obstacle is { } obstacle ? $"no: {Labels.Word(obstacle)}"
             : load.Attainable is true ? "yes"
-            : "–",
+            : DisplayUnits.Nothing,
         ];
 
     private Table Warmth() =>
@@ -70,7 +70,9 @@ internal sealed class Tables(CheckAnswer answer, DisplayUnits units)
             units.Show(part.CourseEndC, "°C"),
             part.Runaway is true ? "never settles" : units.Show(part.PeakC, "°C"),
             units.Show(part.LimitC, "°C"),
-            part.CourseSecondsToLimit is { } seconds ? units.Show(seconds / 60, "min") : "–",
+            part.CourseSecondsToLimit is { } seconds
+                ? units.Show(seconds / 60, "min")
+                : DisplayUnits.Nothing,
         ];
 
     private IEnumerable<Table> Gears() =>
