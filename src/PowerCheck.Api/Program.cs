@@ -53,7 +53,7 @@ app.UseProblems();
 app.UseDocumentPage();
 app.UsePageAssets();
 app.UseRouting();
-app.UseCors();
+app.UseOrigins();
 app.UseMiddleware<AnswerGuard>();
 app.UseLimits();
 

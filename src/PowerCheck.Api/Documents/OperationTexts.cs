@@ -180,7 +180,8 @@ internal sealed class OperationTexts : IOpenApiOperationTransformer
         {
             body.Required = true;
             body.Description = description;
-            body.Content!["application/json"].Example = JsonNode.Parse(example);
+            body.Content!.Remove("*/*");
+            body.Content["application/json"].Example = JsonNode.Parse(example);
         }
     }
 

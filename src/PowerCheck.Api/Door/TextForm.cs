@@ -11,10 +11,12 @@ namespace PowerCheck.Api.Door;
 /// <param name="Write">Writes it.</param>
 /// <param name="IsFigure">Whether it is a figure.</param>
 /// <param name="Unit">The unit of its figure; null when it has none that could be another.</param>
+/// <param name="Wanted">What a figure should be, in words that finish "must be …"; empty for other forms.</param>
 internal sealed record TextForm(
     Action<Utf8JsonWriter, string> Write,
     bool IsFigure = false,
-    Unit? Unit = null
+    Unit? Unit = null,
+    string Wanted = ""
 )
 {
     /// <summary>A word or free text.</summary>
@@ -37,7 +39,7 @@ internal sealed record TextForm(
 
     /// <summary>A figure.</summary>
     public static TextForm Figure(FigureAttribute figure) =>
-        new(WriteFigure, IsFigure: true, figure.Unit);
+        new(WriteFigure, IsFigure: true, figure.Unit, $"a number {figure.Range}");
 
     /// <summary>The figure that a text says, with a decimal point.</summary>
     public static bool TryParse(string text, out double figure) =>

@@ -36,7 +36,8 @@ internal static class ChecksEndpoint
             .WithDescription(
                 "Computes whether motor, speed controller, pack and gearing work together, and says why. A rig that would burn is an answer with findings, not a problem."
             )
-            .Accepts<CheckRequest>("application/json")
+            // Any form gets to the door, which knows what is read here and says so in the form that is wanted.
+            .Accepts<CheckRequest>("application/json", "*/*")
             .Produces<CheckAnswer>()
             .Answers(CheckForms.Answering(Caching.None))
             .Limited(LimitsSetup.Checks)

@@ -11,14 +11,18 @@ internal static class CheckLinks
     public const string Checks = "/v1/checks";
 
     /// <summary>Longest link that is given; longer ones do not pass every server and program on their way.</summary>
-    private const int Longest = 8000;
+    public const int Longest = 8000;
 
-    /// <summary>The links; null when they would be too long.</summary>
+    /// <summary>The links; null when they would be too long, or the caller named no host.</summary>
     /// <param name="request">The request, by whose address the caller knows the service.</param>
     /// <param name="call">What is asked.</param>
     public static LinksAnswer? Of(HttpRequest request, CheckCall call)
     {
-        var service = ServiceAddress.Of(request);
+        if (ServiceAddress.Of(request) is not { } service)
+        {
+            return null;
+        }
+
         var query = RigLink.Query(call);
         var self = $"{service}{Checks}?{query}";
         var links = new LinksAnswer

@@ -35,13 +35,17 @@ internal static class LinkReader
         var texts = new List<string>();
         foreach (var (name, values) in parameters)
         {
-            // An empty value is a member left out: a form sends all its fields.
             if (
                 values.Where(value => !string.IsNullOrWhiteSpace(value)).ToArray() is
                 { Length: > 0 } given
             )
             {
                 Add(rig, name, given, texts, options, faults);
+            }
+            // An empty value is a member left out: a form sends all its fields. Its name is to be right all the same.
+            else if (RigPath.Walk(Parts(), RigPath.Split(name).Path) is null)
+            {
+                faults.Add(LinkFaults.Unknown(RigPath.Split(name).Path, options));
             }
         }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
 using PowerCheck.Api.Door;
@@ -14,12 +15,20 @@ namespace PowerCheck.Api.Links;
 internal sealed partial class LinkValue(string path, int position, TextForm form, string? symbol)
     : Leaf(path, position)
 {
+    /// <summary>A longer text is no figure with a unit.</summary>
+    private const int MostLetters = 100;
+
     /// <inheritdoc/>
     public override void Write(Utf8JsonWriter json, Row row, Faults faults)
     {
         if (form.IsFigure)
         {
             WriteFigure(json, row[Position], faults);
+        }
+        else if (form == TextForm.Flag && row[Position] is not ("true" or "false"))
+        {
+            // Spreadsheets write them in other ways; here words match exactly.
+            json.WriteStringValue(row[Position]);
         }
         else
         {
@@ -29,11 +38,12 @@ internal sealed partial class LinkValue(string path, int position, TextForm form
 
     private void WriteFigure(Utf8JsonWriter json, string text, Faults faults)
     {
-        var parts = Figure().Match(text);
+        var parts = Figure().Match(text.Length > MostLetters ? "" : text);
         var unit = parts.Groups["unit"].Value is { Length: > 0 } own ? own : symbol;
-        if (!parts.Success || (unit is null && !TextForm.TryParse(text, out _)))
+        if (!parts.Success || !TextForm.TryParse(parts.Groups["figure"].Value, out _))
         {
-            Refuse(json, text, faults);
+            faults.Add(NoFigure(text));
+            json.WriteNullValue();
         }
         else if (unit is null)
         {
@@ -50,27 +60,22 @@ internal sealed partial class LinkValue(string path, int position, TextForm form
         }
     }
 
-    // What is no figure goes on to the door, which says what it must be; a decimal comma has a cure of its own.
-    private void Refuse(Utf8JsonWriter json, string text, Faults faults)
-    {
-        if (!DecimalComma().IsMatch(text))
+    private Fault NoFigure(string text) =>
+        new(
+            Path,
+            IsTooLarge(text) ? FaultCode.NotFinite : FaultCode.WrongType,
+            text.Length <= MostLetters && DecimalComma().IsMatch(text)
+                ? $"{Path} is {Walk.Cut(text)}. Write decimals with a point, and nothing between thousands."
+                : $"{Path} is {Walk.Cut(text)} and must be {form.Wanted}."
+        )
         {
-            json.WriteStringValue(text);
-            return;
-        }
+            Given = Walk.Cut(text),
+        };
 
-        faults.Add(
-            new(
-                Path,
-                FaultCode.WrongType,
-                $"{Path} is {Walk.Cut(text)}. Write decimals with a point, and nothing between thousands."
-            )
-            {
-                Given = Walk.Cut(text),
-            }
-        );
-        json.WriteNullValue();
-    }
+    private static bool IsTooLarge(string text) =>
+        double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var figure)
+        && double.IsInfinity(figure)
+        && char.IsAsciiDigit(text[^1]);
 
     private Fault WrongUnit(string text, string unit) =>
         new(

@@ -4,13 +4,15 @@ using PowerCheck.Api.Door;
 using PowerCheck.Api.Faces;
 using PowerCheck.Api.Links;
 using PowerCheck.Api.Paths;
+using PowerCheck.Api.Pipeline;
 
 namespace PowerCheck.Api.Pages;
 
 /// <summary>Reads what an address of a page says.</summary>
 internal sealed class PageDoor(LinkDoor links)
 {
-    private static readonly string[] Others = [UnitsOption.Name];
+    private static readonly string[] Others = [UnitsOption.Name, FormOption.Name];
+    private static readonly string[] Forms = ["html"];
 
     /// <summary>Whether the address says something of a rig.</summary>
     public bool IsFilled(IQueryCollection query) => Members(query).Any(pair => pair.IsGiven);
@@ -26,6 +28,7 @@ internal sealed class PageDoor(LinkDoor links)
     public (CheckCall Call, DisplayUnits Units) Read(IQueryCollection query, Faults faults)
     {
         var units = UnitsOption.Of(query, faults);
+        QueryDoor.Word(query, FormOption.Name, Forms, faults);
         return (links.Read(query, Others, faults), units);
     }
 
@@ -36,6 +39,7 @@ internal sealed class PageDoor(LinkDoor links)
     {
         QueryDoor.RefuseDoubled(query, [.. CheckOptions.Names, .. Others], faults);
         CheckOptions.Of(query, faults);
+        QueryDoor.Word(query, FormOption.Name, Forms, faults);
         return UnitsOption.Of(query, faults);
     }
 

@@ -3,6 +3,7 @@ using PowerCheck.Api.Display;
 using PowerCheck.Api.Faces;
 using PowerCheck.Api.Links;
 using PowerCheck.Api.Pages.Forms;
+using PowerCheck.Api.Pipeline;
 using PowerCheck.Api.Problems;
 
 namespace PowerCheck.Api.Pages;
@@ -47,7 +48,9 @@ internal static class PageMaker
                 .Said(view.Call.Options)
                 .ToDictionary(option => option.Path, option => option.Text, StringComparer.Ordinal),
             Answer = new(view.Answer, new(Base(request), view.Call, units), pictures, units, form),
-            Address = PageAddress.Of(Base(request), RigLink.Query(view.Call), units),
+            Address = view.Answer.Links is null
+                ? null
+                : PageAddress.Of(Base(request), RigLink.Query(view.Call), units),
         };
     }
 
@@ -70,7 +73,8 @@ internal static class PageMaker
             Options = Options(request.Query),
             Problem = problem,
             Mistakes = [.. mistakes.All],
-            Address = $"{Base(request)}/{request.QueryString.ToUriComponent()}",
+            Address =
+                $"{Base(request)}/{QueryString.Create(request.Query.Where(pair => pair.Key is not FormOption.Name))}",
         };
     }
 

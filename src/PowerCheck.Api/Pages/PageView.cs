@@ -30,19 +30,26 @@ public sealed record PageView
     /// <summary>The mistakes, each with the path of its field; null where there is none.</summary>
     public IReadOnlyList<(ProblemError Error, string? Path)> Mistakes { get; init; } = [];
 
-    /// <summary>The address of this state.</summary>
-    public required string Address { get; init; }
+    /// <summary>The address of this state; null where it would be too long for one.</summary>
+    public required string? Address { get; init; }
 
     /// <summary>The title, which says the verdict.</summary>
     public string Title =>
         Answer is { } answer ? $"{VerdictText.Title(answer.Report.Verdict)} – PowerCheck"
         : Problem is { } problem
-            ? problem.Errors is { Count: > 0 } errors
-                    ? $"{Counted(errors.Count)} to correct – PowerCheck"
+            ? problem.Errors is { Count: > 0 } ? $"{Counted(problem)} to correct – PowerCheck"
                 : $"{problem.Title} – PowerCheck"
         : "PowerCheck: will this motor, controller and pack move my crawler?";
 
-    private static string Counted(int count) => count == 1 ? "1 figure" : $"{count} figures";
+    /// <summary>How many mistakes there are, in words.</summary>
+    public static string Counted(Problem problem) =>
+        problem switch
+        {
+            { Errors: not { Count: > 0 } } => "Nothing",
+            { Errors.Count: 1 } => "1 figure",
+            { ErrorsTruncated: true } => $"More than {problem.Errors.Count} figures",
+            _ => $"{problem.Errors.Count} figures",
+        };
 }
 
 /// <summary>What was found, with what the page needs to show it.</summary>

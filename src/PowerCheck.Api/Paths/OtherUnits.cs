@@ -112,6 +112,7 @@ internal static class OtherUnits
         known.MapUnitToAbbreviation(TemperatureUnit.DegreeCelsius, "degC");
         known.MapUnitToAbbreviation(TemperatureUnit.DegreeFahrenheit, "degF");
         known.MapUnitToAbbreviation(LengthUnit.Inch, "inch");
+        known.MapUnitToAbbreviation(TorqueUnit.NewtonMeter, "Nm");
         return known;
     }
 }

@@ -6,7 +6,7 @@ namespace PowerCheck.Api.Pictures;
 /// <summary>What is wrong with a request, and the caution.</summary>
 internal sealed class ProblemDrawing : IDrawing
 {
-    /// <summary>More than these would make the picture too long, assumed; text and page have all.</summary>
+    /// <summary>More than these would make the picture too long, assumed; text and page have up to a hundred.</summary>
     private const int MostErrors = 12;
 
     private const float Wide = Paper.Width - (2 * Paper.Margin);
@@ -52,8 +52,8 @@ internal sealed class ProblemDrawing : IDrawing
         }
 
         var shown = errors.Take(MostErrors).Select(error => $"· {error.Message}");
-        return errors.Count > MostErrors
-            ? shown.Append($"and {errors.Count - MostErrors} more.")
+        return problem.ErrorsTruncated is true ? shown.Append("and many more.")
+            : errors.Count > MostErrors ? shown.Append($"and {errors.Count - MostErrors} more.")
             : shown;
     }
 }

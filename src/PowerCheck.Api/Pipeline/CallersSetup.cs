@@ -42,13 +42,36 @@ internal static class CallersSetup
         }
     }
 
+    /// <summary>Lets configured origins in, and says that answers differ by origin then, to those without one as well.</summary>
+    public static void UseOrigins(this WebApplication app)
+    {
+        app.UseCors();
+        if (Origins.Of(app.Configuration, CorsOrigins).Count > 0)
+        {
+            app.Use(
+                (context, next) =>
+                {
+                    if (
+                        !context
+                            .Response.Headers.Vary.ToString()
+                            .Contains(HeaderNames.Origin, StringComparison.Ordinal)
+                    )
+                    {
+                        context.Response.Headers.Append(HeaderNames.Vary, HeaderNames.Origin);
+                    }
+
+                    return next(context);
+                }
+            );
+        }
+    }
+
     private static void Believe(ForwardedHeadersOptions options, WebApplicationBuilder builder)
     {
         options.ForwardedHeaders =
             ForwardedHeaders.XForwardedFor
             | ForwardedHeaders.XForwardedProto
-            | ForwardedHeaders.XForwardedHost
-            | ForwardedHeaders.XForwardedPrefix;
+            | ForwardedHeaders.XForwardedHost;
         options.KnownProxies.Clear();
         options.KnownIPNetworks.Clear();
         foreach (var network in Known(builder.Configuration))

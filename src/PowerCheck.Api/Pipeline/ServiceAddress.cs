@@ -3,7 +3,12 @@ namespace PowerCheck.Api.Pipeline;
 /// <summary>The address by which a caller knows the service.</summary>
 internal static class ServiceAddress
 {
-    /// <summary>Scheme, host and the path under which it stands, without a slash at the end.</summary>
-    public static string Of(HttpRequest request) =>
-        $"{request.Scheme}://{request.Host}{request.PathBase}";
+    /// <summary>Longest name of a host (RFC 1035, 2.3.4), and a port.</summary>
+    private const int LongestHost = 255 + 6;
+
+    /// <summary>Scheme and host; null where the caller named none, or none that can be.</summary>
+    public static string? Of(HttpRequest request) =>
+        request.Host.Value is { Length: > 0 and <= LongestHost } host
+            ? $"{request.Scheme}://{host}{request.PathBase}"
+            : null;
 }

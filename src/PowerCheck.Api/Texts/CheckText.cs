@@ -23,20 +23,26 @@ internal static class CheckText
 
     private static string Verdict(CheckAnswer answer)
     {
-        var of = answer.Id is { } id ? $" of {id}" : "";
+        var of = answer.Id is { } id ? $" ({Short(id)})" : "";
         var sure = answer.Confidence is { } confidence ? $", confidence {confidence}" : "";
         var why = Deciding(answer)?.Message ?? answer.Summary;
-        return $"PowerCheck {answer.Model.Version}{of}: {answer.Verdict}{sure}. {why}";
+        return $"PowerCheck {answer.Model.Version}: {answer.Verdict}{sure}{of}. {why}";
     }
+
+    // The name of a rig must not push the verdict out.
+    private static string Short(string id) => id.Length > 40 ? $"{id[..40]}…" : id;
 
     private static FindingAnswer? Deciding(CheckAnswer answer) =>
         answer.Findings.FirstOrDefault(finding => finding.Decides);
 
     private static string Climb(LoadCaseAnswer climb) =>
         climb is { MotorCurrentA: { } motor, BatteryCurrentA: { } battery }
-            ? $"Climb: motor {Figure(motor)} A, battery {Figure(battery)} A{Speed(climb)}."
+            ? $"Climb: motor {Figure(motor)} A, battery {Figure(battery)} A{Speed(climb)}{Stopped(climb)}."
         : climb.Obstacle is { } obstacle ? $"Climb: not possible ({obstacle})."
         : "";
+
+    private static string Stopped(LoadCaseAnswer climb) =>
+        climb.Obstacle is { } obstacle ? $", not attained ({obstacle})" : "";
 
     private static string Speed(LoadCaseAnswer climb) =>
         climb.RoadSpeedMPerS is { } speed ? $" at {Figure(speed)} m/s" : "";

@@ -1,3 +1,4 @@
+using System.Globalization;
 using PowerCheck.Api.Faces;
 using PowerCheck.Api.Problems;
 
@@ -49,11 +50,22 @@ internal static class TextsSetup
 /// <summary>Lines as an answer.</summary>
 internal static class PlainText
 {
+    // What a caller wrote must not make lines of its own, or turn their direction.
+    private static string Plain(string line) =>
+        string.Concat(line.Select(letter => IsHidden(letter) ? ' ' : letter));
+
+    private static bool IsHidden(char letter) =>
+        char.IsControl(letter)
+        || char.GetUnicodeCategory(letter)
+            is UnicodeCategory.Format
+                or UnicodeCategory.LineSeparator
+                or UnicodeCategory.ParagraphSeparator;
+
     public static Task Write(HttpContext context, IEnumerable<string> lines)
     {
         context.Response.ContentType = $"{CheckForms.Text}; charset=utf-8";
         return context.Response.WriteAsync(
-            string.Concat(lines.Select(line => $"{line}\n")),
+            string.Concat(lines.Select(line => $"{Plain(line)}\n")),
             // Of a request whose time is up the token is cancelled, and it is still to be told.
             CancellationToken.None
         );

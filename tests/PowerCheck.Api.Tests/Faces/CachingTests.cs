@@ -65,11 +65,18 @@ public class CachingTests
         Assert.Contains("Accept", answer.Headers["Vary"]);
     }
 
-    [Fact]
-    public async Task HEAD_has_the_headers_of_GET()
+    [Theory]
+    [InlineData(Rig)]
+    [InlineData(Rig + "&form=text")]
+    [InlineData(Rig + "&form=svg")]
+    [InlineData(Rig + "&form=png")]
+    [InlineData(Rig + "&form=html")]
+    [InlineData("/?vehicle.massKg=3&spread=none")]
+    [InlineData("/embed?vehicle.massKg=3&spread=none")]
+    public async Task HEAD_has_the_headers_of_GET(string address)
     {
-        var get = await Service.Get(Rig);
-        var head = await Service.Send(new(HttpMethod.Head, Rig));
+        var get = await Service.Get(address);
+        var head = await Service.Send(new(HttpMethod.Head, address));
 
         Assert.Equal((HttpStatusCode.OK, ""), (head.Status, head.Text));
         Assert.Equal(get.Headers["ETag"], head.Headers["ETag"]);

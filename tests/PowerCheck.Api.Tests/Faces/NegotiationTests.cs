@@ -90,4 +90,19 @@ public class NegotiationTests
         Assert.Equal("text/plain", text.MediaType);
         Assert.Contains("Stop using a pack", text.Text);
     }
+
+    [Fact]
+    public async Task A_service_that_is_called_by_an_endless_name_gives_no_links_and_draws_at_once()
+    {
+        foreach (var form in new[] { "json", "svg", "text", "html" })
+        {
+            using var request = new HttpRequestMessage(HttpMethod.Get, $"{Rig}&form={form}");
+            Assert.True(request.Headers.TryAddWithoutValidation("Host", new string('h', 5000)));
+
+            var answer = await Service.Send(request);
+
+            Assert.Equal(HttpStatusCode.OK, answer.Status);
+            Assert.DoesNotContain("hhhhh", answer.Text);
+        }
+    }
 }

@@ -29,7 +29,36 @@ public class LinkMistakeTests
     [InlineData("vehicle.massKg=8+A", "vehicle.massKg", "wrong-type", "A is no unit for it")]
     [InlineData("vehicle.massKg=8+KG", "vehicle.massKg", "wrong-type", "KG is no unit for it")]
     [InlineData("vehicle.massKg=heavy", "vehicle.massKg", "wrong-type", "must be a number")]
-    [InlineData("vehicle.massKg=1e999", "vehicle.massKg", "wrong-type", "must be a number")]
+    [InlineData(
+        "vehicle.massKg=1e999",
+        "vehicle.massKg",
+        "not-finite",
+        "is 1e999 and must be a number"
+    )]
+    [InlineData(
+        "vehicle.massKg=3.5.1",
+        "vehicle.massKg",
+        "wrong-type",
+        "is 3.5.1 and must be a number"
+    )]
+    [InlineData(
+        "vehicle.massKg=3&motor.kvRpmPerVot=",
+        "motor.kvRpmPerVot",
+        "unknown-member",
+        "Did you mean"
+    )]
+    [InlineData(
+        "vehicle.massKg=3&accessories.99.kind=",
+        "accessories.99.kind",
+        "unknown-member",
+        "no value"
+    )]
+    [InlineData(
+        "vehicle.massKg=3&motor.sensored=TRUE",
+        "motor.sensored",
+        "wrong-type",
+        "true or false"
+    )]
     [InlineData("vehicle.massKg=NaN", "vehicle.massKg", "wrong-type", "must be a number")]
     [InlineData("vehicle.massKg=300+lb", "vehicle.massKg", "out-of-range", "from 0.05 to 50 kg")]
     [InlineData("vehicle.massKg=3&vehicle.massKg=4", "vehicle.massKg", "doubled", "Give it once")]
@@ -107,6 +136,47 @@ public class LinkMistakeTests
         Assert.Equal(path, error.GetProperty("path").GetString());
         Assert.Equal(code, error.GetProperty("code").GetString());
         Assert.Contains(cure, error.GetProperty("message").GetString());
+    }
+
+    // Each took a second and then failed once, by patterns that go back and forth.
+    [Theory]
+    [InlineData("1", "-", "")]
+    [InlineData("+", "1", "1,1")]
+    public async Task A_long_figure_is_a_mistake_like_any_other(
+        string filler,
+        string end,
+        string start
+    )
+    {
+        var figure = start + string.Concat(Enumerable.Repeat(filler, 30_000)) + end;
+
+        var error = (await Service.Get($"/v1/checks?vehicle.massKg={figure}")).OnlyError();
+
+        Assert.Equal("wrong-type", error.GetProperty("code").GetString());
+        Assert.InRange(error.GetProperty("message").GetString()!.Length, 20, 300);
+    }
+
+    [Theory]
+    [InlineData("text/plain", "json", "application/problem+json")]
+    [InlineData("text/plain", "text", "text/plain")]
+    [InlineData("text/csv", "html", "text/html")]
+    public async Task A_body_in_another_form_is_refused_in_the_form_that_was_asked_for(
+        string sent,
+        string form,
+        string type
+    )
+    {
+        var answer = await Service.Send(
+            new(HttpMethod.Post, $"/v1/checks?form={form}")
+            {
+                Content = new StringContent("{}", null, sent),
+            }
+        );
+
+        Assert.Equal(
+            (HttpStatusCode.UnsupportedMediaType, type),
+            (answer.Status, answer.MediaType)
+        );
     }
 
     [Fact]

@@ -53,6 +53,10 @@ public class LinkTests
         "controller.motorKinds=brushed,brushless"
     )]
     [InlineData("vehicle.massKg=3&wiring=empty&wiring.fuseA=30", "wiring.fuseA=30")]
+    [InlineData(
+        "vehicle.massKg=3&vehicle.drivetrain.maxWheelTorqueNm=1+Nm",
+        "vehicle.drivetrain.maxWheelTorqueNm=1"
+    )]
     [InlineData("vehicle.massKg=3&wiring=empty", "wiring=empty")]
     [InlineData(
         "vehicle.massKg=3&controller.motorKinds=brushed&controller.motorKinds=brushless",

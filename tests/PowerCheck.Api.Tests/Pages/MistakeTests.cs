@@ -60,6 +60,32 @@ public class MistakeTests
     }
 
     [Fact]
+    public async Task A_mistake_within_a_list_of_words_stands_at_its_field()
+    {
+        var page = (await Service.Get("/?vehicle.massKg=3&controller.motorKinds=brushed,foo")).Text;
+
+        Assert.Contains("aria-invalid=\"true\"", PageText.Tag(page, "controller.motorKinds"));
+    }
+
+    [Fact]
+    public async Task A_mistake_of_a_spread_says_of_what()
+    {
+        var page = (await Service.Get("/?vehicle.massKg=3&tolerances.motor.kvRpmPerVolt=9")).Text;
+
+        Assert.Contains("Spread of Motor: Kv", page);
+    }
+
+    [Fact]
+    public async Task Changes_show_both_figures_in_the_units_that_are_chosen()
+    {
+        var rig = AnyBody.Of(4).With("vehicle.massKg", 9).ToJsonString();
+        var page = (await Service.Check(rig, "?spread=none&form=html&units=imperial")).Text;
+
+        // 9 kg / 0.45359237 kg = 19.84 lb (NIST SP 811, 2008, B.8).
+        Assert.Contains("Rig: Mass, ready to run 19.84 → ", PageText.Plain(page));
+    }
+
+    [Fact]
     public async Task What_was_typed_in_another_unit_keeps_it()
     {
         var page = (

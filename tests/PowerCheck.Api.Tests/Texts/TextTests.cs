@@ -78,6 +78,41 @@ public class TextTests
         );
     }
 
+    [Fact]
+    public async Task A_climb_that_is_not_attained_says_so()
+    {
+        var body = Rigs.Example().With("controller.currentLimitA", 3).ToJsonString();
+
+        var json = await Service.Check(body);
+        var text = await Service.Check(body, "?spread=none&form=text");
+
+        Assert.Equal("current-limit", JsonPath.Text(json.Json, "loadCases.climb.obstacle"));
+        Assert.Contains(", not attained (current-limit).", text.Text);
+    }
+
+    [Fact]
+    public async Task A_long_name_leaves_room_for_the_verdict()
+    {
+        var body = Rigs.Example().With("id", new string('x', 120)).ToJsonString();
+
+        var text = await Service.Check(body, "?spread=none&form=text");
+
+        Assert.Matches("^PowerCheck [0-9.]+: [a-z]+ \\(x{40}…\\)", text.Text);
+    }
+
+    [Theory]
+    [InlineData("vehicle.massKg=3&id=a%0aBattery:+all+safe%1b[2J")]
+    [InlineData("vehicle.massKg=3&x%0aBattery:+all+safe=1")]
+    [InlineData("vehicle.massKg=3&id=a%e2%80%aeb")]
+    public async Task What_a_caller_wrote_makes_no_line_of_its_own(string query)
+    {
+        var text = (await Service.Get($"/v1/checks?{query}&spread=none&form=text")).Text;
+
+        Assert.DoesNotContain("\nBattery: all", text);
+        Assert.DoesNotContain(text.Replace("\n", "", StringComparison.Ordinal), char.IsControl);
+        Assert.DoesNotContain('\u202E', text);
+    }
+
     [Theory]
     [InlineData("", 3, "")]
     [InlineData("a b", 1, "a b")]

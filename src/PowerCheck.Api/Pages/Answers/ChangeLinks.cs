@@ -17,10 +17,10 @@ public sealed class ChangeLinks
     internal ChangeLinks(string start, CheckCall call, DisplayUnits units) =>
         (this.start, this.call, this.units) = (start, call, units);
 
-    /// <summary>The address of the page with a change made.</summary>
+    /// <summary>The address of the page with a change made; null where it would be too long for one.</summary>
     /// <param name="path">What changes.</param>
     /// <param name="to">Its new value, in the unit of its name.</param>
-    public string To(string path, double to)
+    public string? To(string path, double to)
     {
         var text = to.ToString("R", CultureInfo.InvariantCulture);
         var parameters = RigLink.Parameters(call).ToList();
@@ -36,12 +36,13 @@ public sealed class ChangeLinks
             parameters[at] = (path, text);
         }
 
-        return PageAddress.Of(start, RigLink.Joined(parameters), units) + "#answer";
+        var address = PageAddress.Of(start, RigLink.Joined(parameters), units);
+        return address.Length > CheckLinks.Longest ? null : $"{address}#answer";
     }
 
     /// <summary>What a change is, in a few words.</summary>
     public string Say(RemedyAnswer remedy) =>
-        $"{Labels.Whole(remedy.Path)} {units.Show(remedy.From, null)} → {units.Show(remedy.To, remedy.Unit)}";
+        $"{Labels.Whole(remedy.Path)} {units.Show(remedy.From, remedy.Unit)} → {units.Show(remedy.To, remedy.Unit)}";
 
     /// <summary>What a change leads to.</summary>
     /// <param name="remedy">The change.</param>

@@ -24,13 +24,7 @@ public sealed record KeyFigure(string Name, string Figure, string Beside)
                 Stopped(climb)
             ),
             new("Battery current, climbing", units.Show(climb.BatteryCurrentA, "A", Few), ""),
-            new(
-                "Winding, hottest on the course",
-                winding is { Runaway: true }
-                    ? "no end"
-                    : units.Show(winding.PeakC ?? winding.CourseEndC, "°C", Few),
-                Limit(winding, units)
-            ),
+            new("Winding at the end of the run", Winding(answer, units), Limit(winding, units)),
             new(
                 "Run time",
                 units.Show(answer.Endurance.Minutes, "min", Few),
@@ -43,6 +37,12 @@ public sealed record KeyFigure(string Name, string Figure, string Beside)
             ),
         ];
     }
+
+    // A pack that gives out at once leaves everything cool, which would be read as good.
+    private static string Winding(CheckAnswer answer, DisplayUnits units) =>
+        answer.Temperatures.MotorWinding is { CourseEndC: null, Runaway: true } ? "no end"
+        : answer.Endurance.Minutes is 0 ? DisplayUnits.Nothing
+        : units.Show(answer.Temperatures.MotorWinding.CourseEndC, "°C", Few);
 
     private static string Stopped(LoadCaseAnswer climb) =>
         climb.Obstacle is { } obstacle ? $"does not get up: {Forms.Labels.Word(obstacle)}" : "";

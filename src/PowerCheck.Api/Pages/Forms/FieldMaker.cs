@@ -44,7 +44,7 @@ internal sealed class FieldMaker(
             Keys = Keys(member),
             Assumed = assumed.Of(path),
             IsRequired = member.IsRequired && !path.Contains(".0.", StringComparison.Ordinal),
-            Mistakes = mistakes.Take(path),
+            Mistakes = mistakes.Take(path, withItems: member.Words is not null),
         };
     }
 

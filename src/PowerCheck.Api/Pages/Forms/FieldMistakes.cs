@@ -22,13 +22,14 @@ internal sealed class FieldMistakes
 
     /// <summary>
     /// The mistakes of the field in hand, fields taken in their order: those of its own path, and those of an object or a list
-    /// that no field before it stands in.
+    /// that no field before it stands in, and those of an item of its own list.
     /// </summary>
     /// <param name="path">The path of the field.</param>
-    public IReadOnlyList<string> Take(string path)
+    /// <param name="withItems">Whether it says all items of a list.</param>
+    public IReadOnlyList<string> Take(string path, bool withItems = false)
     {
         var mine = errors
-            .Where(error => !told.Contains(error) && Covers(error.Path, path))
+            .Where(error => !told.Contains(error) && Covers(error.Path, path, withItems))
             .ToArray();
         foreach (var error in mine)
         {
@@ -39,8 +40,10 @@ internal sealed class FieldMistakes
         return [.. mine.Select(error => error.Message)];
     }
 
-    private static bool Covers(string error, string path) =>
-        error.Length > 0
-        && path.StartsWith(error, StringComparison.Ordinal)
-        && (path.Length == error.Length || path[error.Length] == '.');
+    private static bool Covers(string error, string path, bool withItems) =>
+        error.Length > 0 && (IsWithin(path, error) || (withItems && IsWithin(error, path)));
+
+    private static bool IsWithin(string inner, string outer) =>
+        inner.StartsWith(outer, StringComparison.Ordinal)
+        && (inner.Length == outer.Length || inner[outer.Length] == '.');
 }

@@ -46,7 +46,8 @@ public sealed record FieldView
     public bool IsGiven => Value.Length > 0;
 
     /// <summary>The anchor of the field of a path.</summary>
-    public static string IdOf(string path) => $"f-{path.Replace('.', '-')}";
+    public static string IdOf(string path) =>
+        $"f-{string.Concat(path.Select(letter => char.IsAsciiLetterOrDigit(letter) ? $"{letter}" : letter is '.' ? "-" : $"_{(int)letter:x}"))}";
 }
 
 /// <summary>What is assumed in place of a figure or word.</summary>

@@ -17,7 +17,6 @@ internal sealed class FormMember
         IsMap = property.GetCustomAttribute<MapAttribute>() is not null;
         IsRequired = property.GetCustomAttribute<MustAttribute>() is not null;
         MostItems = property.GetCustomAttribute<ItemsAttribute>()?.Maximum;
-        MostLetters = property.GetCustomAttribute<TextAttribute>()?.Maximum;
         var type = MostItems is null
             ? property.PropertyType
             : property.PropertyType.GetGenericArguments()[0];
@@ -51,9 +50,6 @@ internal sealed class FormMember
 
     /// <summary>Most items that it lists; null when it is no list.</summary>
     public int? MostItems { get; }
-
-    /// <summary>Most letters of a text; null when it is none.</summary>
-    public int? MostLetters { get; }
 
     /// <summary>What it, or each of its items, is made up of.</summary>
     public IReadOnlyList<FormMember> Inner { get; }

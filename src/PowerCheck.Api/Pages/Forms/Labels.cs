@@ -10,6 +10,8 @@ internal static class Labels
         StringComparer.Ordinal
     );
 
+    private const string Tolerances = "tolerances.";
+
     private static readonly Dictionary<string, string> Parts = new(StringComparer.Ordinal)
     {
         ["motor"] = "Motor",
@@ -26,7 +28,7 @@ internal static class Labels
         ["lipo"] = "LiPo",
         ["lihv"] = "LiHV",
         ["liion"] = "Li-ion",
-        ["life"] = "LiFe",
+        ["lifepo4"] = "LiFePO₄",
         ["nimh"] = "NiMH",
         ["ndfeb"] = "neodymium",
         ["inner"] = "inside the can",
@@ -51,6 +53,11 @@ internal static class Labels
     /// <summary>A label that stands by itself, such as "Motor: Kv".</summary>
     public static string Whole(string path)
     {
+        if (path.StartsWith(Tolerances, StringComparison.Ordinal))
+        {
+            return $"Spread of {Whole(path[Tolerances.Length..])}";
+        }
+
         var part = Parts.GetValueOrDefault(path.Split('.')[0], "Rig");
         var name = Of(path).Name.TrimStart('…', ' ');
         return string.Equals(part, name, StringComparison.Ordinal) ? name : $"{part}: {name}";

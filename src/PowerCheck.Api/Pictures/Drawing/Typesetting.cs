@@ -5,6 +5,9 @@ namespace PowerCheck.Api.Pictures.Drawing;
 /// <summary>Text as it is set in a picture.</summary>
 internal static class Typesetting
 {
+    /// <summary>No line of the paper has more letters than these.</summary>
+    private const int MostInLine = 600;
+
     /// <summary>Stands for a character without a sign.</summary>
     private const char Missing = '?';
 
@@ -92,13 +95,21 @@ internal static class Typesetting
             return clean;
         }
 
-        var length = clean.Length;
-        while (length > 0 && Width($"{clean[..length]}…", face) > width)
+        var length = Longest(clean, start => Width($"{start}…", face) <= width);
+        return $"{clean[..length].TrimEnd()}…";
+    }
+
+    // How much of the start fits: a longer start is never narrower.
+    private static int Longest(string text, Func<string, bool> fits)
+    {
+        var (inside, outside) = (0, Math.Min(text.Length, MostInLine));
+        while (outside - inside > 1)
         {
-            length--;
+            var middle = (inside + outside) / 2;
+            (inside, outside) = fits(text[..middle]) ? (middle, outside) : (inside, middle);
         }
 
-        return $"{clean[..length].TrimEnd()}…";
+        return inside;
     }
 
     private static IEnumerable<string> Cut(string word, Func<string, bool> fits)
@@ -106,12 +117,7 @@ internal static class Typesetting
         var rest = word;
         while (!fits(rest))
         {
-            var length = rest.Length - 1;
-            while (length > 1 && !fits(rest[..length]))
-            {
-                length--;
-            }
-
+            var length = Math.Max(1, Longest(rest, fits));
             yield return rest[..length];
             rest = rest[length..];
         }
