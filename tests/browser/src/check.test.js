@@ -15,7 +15,7 @@ const sameAsData = async (page) => {
   const shown = await keyFigures(page);
   sameFigure(shown["Motor current, climbing"], data.loadCases.climb.motorCurrentA, "motor current");
   sameFigure(shown["Battery current, climbing"], data.loadCases.climb.batteryCurrentA, "battery current");
-  sameFigure(shown["Winding, hottest on the course"], data.temperatures.motorWinding.peakC, "winding");
+  sameFigure(shown["Winding at the end of the run"], data.temperatures.motorWinding.courseEndC, "winding");
   sameFigure(shown["Run time"], data.endurance.minutes, "run time");
   sameFigure(shown["Torque reserve"], data.drivetrain.torqueReserve, "torque reserve");
   await verdictIs(page, new RegExp(`^${data.verdict}$`, "i"));

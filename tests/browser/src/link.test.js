@@ -66,7 +66,7 @@ for (const script of [true, false]) {
       assert.equal(await mass(page).inputValue(), "8");
       const { link, figures } = await state();
       assert.equal(link, before.link);
-      assert.match(figures["Winding, hottest on the course"], /°F/);
+      assert.match(figures["Winding at the end of the run"], /°F/);
       assert.equal(figures["Motor current, climbing"], before.figures["Motor current, climbing"]);
 
       await page.getByRole("button", { name: /^Show in kg/ }).click();
