@@ -32,7 +32,11 @@ public sealed class FigureTests
         var figure = $"{Pictured.Figure(Json, path)} {unit}";
 
         Assert.Contains(figure, Texts(Picture.SheetSvg(Content)));
-        Assert.Contains(figure, Picture.Words(Content).Sheet, StringComparison.Ordinal);
+        Assert.Contains(
+            figure,
+            Pictured.Words(Picture.SheetSvg(Content)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
@@ -122,23 +126,34 @@ public sealed class FigureTests
     [Fact]
     public void The_words_of_each_picture_have_its_figures()
     {
-        var words = Picture.Words(Content);
         var winding = Pictured.Figure(Json, "temperatures.motorWinding.courseEndC");
 
-        Assert.Contains($"winding {winding} °C", words.Course, StringComparison.Ordinal);
         Assert.Contains(
-            Pictured.Figure(Json, "loadCases.climb.motorCurrentA"),
-            words.Slope,
+            $"winding {winding} °C",
+            Pictured.Words(Picture.CourseSvg(Content)),
             StringComparison.Ordinal
         );
-        Assert.StartsWith(Content.Answer.Summary, words.Sheet, StringComparison.Ordinal);
+        Assert.Contains(
+            Pictured.Figure(Json, "loadCases.climb.motorCurrentA"),
+            Pictured.Words(Picture.SlopeSvg(Content)),
+            StringComparison.Ordinal
+        );
+        Assert.StartsWith(
+            Content.Answer.Summary,
+            Pictured.Words(Picture.SheetSvg(Content)),
+            StringComparison.Ordinal
+        );
         Assert.Contains(
             Content.Answer.BatterySafety.Leading,
-            words.Sheet,
+            Pictured.Words(Picture.SheetSvg(Content)),
             StringComparison.Ordinal
         );
         var limits = LimitShare.Of(Content).Count;
-        Assert.StartsWith($"{limits} limits ", words.Limits, StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"{limits} limits ",
+            Pictured.Words(Picture.LimitsSvg(Content)),
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]

@@ -66,6 +66,10 @@ internal static class Pictured
         return answer.GetRawText();
     }
 
+    /// <summary>What a picture says to those who do not see it.</summary>
+    public static string Words(string svg) =>
+        XDocument.Parse(svg).Root!.Element("{http://www.w3.org/2000/svg}desc")!.Value;
+
     /// <summary>All four pictures by name.</summary>
     public static IEnumerable<(string Name, string Svg)> All(PictureContent content) =>
         [

@@ -7,19 +7,17 @@ internal static class PngForm
 {
     /// <summary>The drawing.</summary>
     /// <param name="drawing">What is drawn.</param>
-    /// <param name="scale">Dots a px: 1, or 2 for a dense screen.</param>
-    public static byte[] Of(IDrawing drawing, int scale)
+    public static byte[] Of(IDrawing drawing)
     {
         var height = MathF.Ceiling(drawing.Height);
         using var bitmap = new SKBitmap(
-            (int)Paper.Width * scale,
-            (int)height * scale,
+            (int)Paper.Width,
+            (int)height,
             SKColorType.Rgba8888,
             SKAlphaType.Opaque
         );
         using (var canvas = new SKCanvas(bitmap))
         {
-            canvas.Scale(scale);
             Sheet.Draw(canvas, drawing, height);
         }
 
