@@ -67,6 +67,32 @@ public class MistakeTests
         Assert.Contains("aria-invalid=\"true\"", PageText.Tag(page, "controller.motorKinds"));
     }
 
+    [Theory]
+    [InlineData(100, "100 figures to correct")]
+    [InlineData(150, "More than 100 figures to correct")]
+    public async Task Very_many_mistakes_are_counted_as_far_as_they_are_told(
+        int count,
+        string title
+    )
+    {
+        var strange = string.Join('&', Enumerable.Range(1, count).Select(n => $"strange{n}=1"));
+
+        var page = (await Service.Get($"/?vehicle.massKg=3&{strange}")).Text;
+
+        Assert.Equal($"{title} – PowerCheck", PageText.Title(page));
+    }
+
+    [Fact]
+    public async Task An_odd_path_makes_no_odd_anchor()
+    {
+        var page = (await Service.Get("/?vehicle.massKg=3&tolerances.a+b'=0.1")).Text;
+
+        Assert.All(
+            PageText.Find(page, " id=\"([^\"]*)\""),
+            id => Assert.Matches("^[A-Za-z][A-Za-z0-9_-]*$", id.Groups[1].Value)
+        );
+    }
+
     [Fact]
     public async Task A_mistake_of_a_spread_says_of_what()
     {

@@ -124,6 +124,38 @@ public class PageTests
     }
 
     [Fact]
+    public async Task The_form_html_may_be_asked_for_and_no_other()
+    {
+        var page = await Service.Get("/?vehicle.massKg=3&spread=none&form=html");
+        var other = await Service.Get("/?vehicle.massKg=3&spread=none&form=png");
+
+        Assert.Equal(HttpStatusCode.OK, page.Status);
+        Assert.DoesNotContain("form=html", PageText.Canonical(page.Text));
+        Assert.Equal(HttpStatusCode.UnprocessableEntity, other.Status);
+    }
+
+    [Fact]
+    public async Task A_rig_that_is_too_long_for_a_link_has_a_page_without_one()
+    {
+        var body = Rigs.Smallest();
+        for (var n = 0; n < 32; n++)
+        {
+            body.With($"accessories.{n}.name", new string('é', 100))
+                .With($"accessories.{n}.kind", "light");
+        }
+
+        var page = await Service.Check(body.ToJsonString(), "?spread=none&form=html");
+
+        Assert.Equal(HttpStatusCode.OK, page.Status);
+        Assert.DoesNotContain("rel=\"canonical\"", page.Text);
+        Assert.Contains("too many figures for a link", page.Text);
+        Assert.All(
+            PageText.Find(page.Text, "href=\"([^\"]*)\""),
+            link => Assert.InRange(link.Groups[1].Value.Length, 1, 8000)
+        );
+    }
+
+    [Fact]
     public async Task The_pictures_stand_in_the_page_each_with_a_name_and_its_words()
     {
         var page = (await Service.Get($"/?{Rig}&spread=none")).Text;
