@@ -64,14 +64,7 @@ internal sealed class CourseDrawing : IDrawing
             drawn.Where(part => part.Band is not null).Select(Shade),
             [.. drawn.SelectMany(Edges), .. drawn.Select(Line)]
         );
-        var unit = Minutes ? "minutes" : "seconds";
-        brush.Text(
-            unit,
-            area.Box.Right - Typesetting.Width(unit, Face.Small),
-            area.Box.Bottom + 34,
-            Face.Small,
-            Paper.Gray
-        );
+        area.NameAcross(brush, Minutes ? "minutes" : "seconds");
         DrawLimits(brush, area);
         DrawEnds(brush, area, drawn);
     }

@@ -12,6 +12,9 @@ internal sealed class SlopeDrawing : IDrawing
     private const float Head = 48;
     private const float PlotHeight = 190;
     private const float Foot = 40;
+
+    /// <summary>Ratings beyond this share of the largest current are told beneath: drawn in they would press the curves flat; assumed.</summary>
+    private const double MostOver = 2.5;
     private const double DegreeRad = Math.PI / 180;
 
     private static readonly Pen Motor = new(Paper.Blue, 2.2f);
@@ -32,8 +35,8 @@ internal sealed class SlopeDrawing : IDrawing
         mostA = Most(curve, figures);
         var lines = RatingLine.Of(content.Ratings);
         ratings = (
-            [.. lines.Where(line => line.Amperes <= 2.5 * mostA)],
-            [.. lines.Where(line => line.Amperes > 2.5 * mostA)]
+            [.. lines.Where(line => line.Amperes <= MostOver * mostA)],
+            [.. lines.Where(line => line.Amperes > MostOver * mostA)]
         );
         captions = [.. Captions().SelectMany(text => Typesetting.Wrap(text, Face.Small, Wide))];
     }
@@ -72,14 +75,7 @@ internal sealed class SlopeDrawing : IDrawing
     {
         var curves = Curves();
         area.Draw(brush, [], curves);
-        var slope = "slope in degrees";
-        brush.Text(
-            slope,
-            area.Box.Right - Typesetting.Width(slope, Face.Small),
-            area.Box.Bottom + 34,
-            Face.Small,
-            Paper.Gray
-        );
+        area.NameAcross(brush, "slope in degrees");
         uprights.Draw(brush, area, top);
         foreach (var line in ratings.In)
         {

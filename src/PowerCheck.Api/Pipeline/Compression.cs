@@ -2,7 +2,7 @@ using Microsoft.AspNetCore.ResponseCompression;
 
 namespace PowerCheck.Api.Pipeline;
 
-/// <summary>Compresses pages and drawings, which shrink to a fifth; data only takes time, and nothing secret is in either.</summary>
+/// <summary>Compresses pages and drawings, which shrink to a third; data only takes time, and nothing secret is in either.</summary>
 internal static class Compression
 {
     public static void AddCompression(this IServiceCollection services) =>

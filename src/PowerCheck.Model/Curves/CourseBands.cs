@@ -1,3 +1,4 @@
+using MathNet.Numerics.Statistics;
 using PowerCheck.Model.Courses;
 using PowerCheck.Model.Rigs;
 using PowerCheck.Model.Spreads;
@@ -19,12 +20,13 @@ public sealed record CourseBands(
     /// <summary>How many rigs are drawn, assumed: the fifth from either end bounds the band.</summary>
     private const int Draws = 200;
 
-    /// <summary>It is looked at about so many times of the curve.</summary>
+    /// <summary>It is looked at about so many times of the curve, assumed: as many as its ends need to look smooth.</summary>
     private const int MostTimes = 80;
 
-    /// <summary>From more laps than these on a band is that of whole laps, for a few times of each would tell of none.</summary>
+    /// <summary>From more laps than these on a band is that of whole laps, for a few times of each would tell of none; assumed.</summary>
     private const int SingleLaps = 10;
 
+    /// <summary>Share of rigs beyond either end: 95 % lie between.</summary>
     private const double Tail = 0.025;
 
     /// <summary>The bands around a curve.</summary>
@@ -128,17 +130,8 @@ public sealed record CourseBands(
     }
 
     // Between the two values on either side, each in the middle of its share.
-    private static double Quantile(double[] rising, double share)
-    {
-        if (rising.Length == 0)
-        {
-            return double.NaN;
-        }
-
-        var place = Math.Clamp((share * rising.Length) - 0.5, 0, rising.Length - 1);
-        var (low, high) = ((int)Math.Floor(place), (int)Math.Ceiling(place));
-        return rising[low] + ((place - low) * (rising[high] - rising[low]));
-    }
+    private static double Quantile(double[] rising, double share) =>
+        SortedArrayStatistics.QuantileCustom(rising, share, QuantileDefinition.Hazen);
 }
 
 /// <summary>Ends of a band at one time; NaN where they are not known.</summary>

@@ -5,7 +5,7 @@ namespace PowerCheck.Model.Curves;
 /// <summary>The times at which a course is looked at.</summary>
 internal static class CourseTimes
 {
-    /// <summary>About so many times are looked at.</summary>
+    /// <summary>About so many times are looked at, assumed: a picture has some 400 px for them.</summary>
     private const int Most = 240;
 
     /// <summary>

@@ -18,10 +18,10 @@ public sealed record SlopeCurve(
 {
     private const double DegreeRad = Math.PI / 180;
 
-    /// <summary>Slopes are looked at up to this [°], at least.</summary>
+    /// <summary>Slopes are looked at up to this [°], at least; assumed: no course is steeper on average.</summary>
     private const int Least = 60;
 
-    /// <summary>Slopes are looked at up to this [°], at most.</summary>
+    /// <summary>Slopes are looked at up to this [°], at most: the door takes none that is steeper.</summary>
     private const int Most = 89;
 
     /// <summary>Halvings of a degree until the slope that is just attained is known.</summary>

@@ -27,6 +27,29 @@ public sealed class LimitShareTests
         );
     }
 
+    [Fact]
+    public void So_it_is_in_two_hundred_rigs_and_of_most_limits()
+    {
+        var seen = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var number in Enumerable.Range(1, 200))
+        {
+            var body = AnyBody.Of(number).ToJsonString();
+            foreach (var share in LimitShare.Of(Pictured.Of(body, SpreadMethod.None, all: true)))
+            {
+                var finding = share.Finding;
+                var told = $"rig {number}, {finding.Code} {finding.LoadCase}: {share.At}";
+                Assert.True(finding.Outcome is not "fails" || share.At > 1, told);
+                Assert.True(
+                    finding.Outcome is not "holds" || IsWord(finding.Code) || share.At <= 1,
+                    told
+                );
+                seen.Add(finding.Code);
+            }
+        }
+
+        Assert.InRange(seen.Count, 15, 60);
+    }
+
     private static bool IsWord(string code) =>
         PowerCheck.Model.Findings.FindingCatalogue.All.First(kind => kind.Code == code)
             is { Judged: false };

@@ -31,30 +31,45 @@ public class TextTests
         var text = string.Join('\n', lines[..^1]);
 
         Assert.Contains($": {json.Json.GetProperty("verdict").GetString()}", text);
-        foreach (
-            var (label, path) in new[]
-            {
-                ("Climb: motor ([^ ,]+) A", "loadCases.climb.motorCurrentA"),
-                ("Climb: .*battery ([^ ,]+) A", "loadCases.climb.batteryCurrentA"),
-                ("run: winding ([^ ,]+) of", "temperatures.motorWinding.courseEndC"),
-                ("run: winding [^ ,]+ of ([^ ,]+) °C", "temperatures.motorWinding.limitC"),
-                ("controller ([^ ,]+) of", "temperatures.controller.courseEndC"),
-                ("pack ([^ ,]+) of", "temperatures.battery.courseEndC"),
-                ("run time ([^ ,]+) min", "endurance.minutes"),
-            }
-        )
+        // A line is written where the figures that it needs are there: then each of them must be.
+        foreach (var (label, path, beside) in Told)
         {
             if (
-                Regex.Match(text, label, RegexOptions.None, TimeSpan.FromSeconds(1)) is
-                { Success: true } shown
+                JsonPath.Find(json.Json, path) is { } figure
+                && JsonPath.Find(json.Json, beside) is not null
             )
             {
+                var shown = Regex.Match(text, label, RegexOptions.None, TimeSpan.FromSeconds(1));
+                Assert.True(shown.Success, $"{path} is not told: {text}");
                 Assert.Equal(
-                    JsonPath.Find(json.Json, path)!.Value.GetDouble(),
+                    figure.GetDouble(),
                     double.Parse(shown.Groups[1].Value, CultureInfo.InvariantCulture)
                 );
             }
         }
+    }
+
+    private const string Motor = "loadCases.climb.motorCurrentA";
+    private const string Battery = "loadCases.climb.batteryCurrentA";
+
+    private static readonly (string Label, string Path, string Beside)[] Told =
+    [
+        ("Climb: motor ([^ ,]+) A", Motor, Battery),
+        ("Climb: .*battery ([^ ,]+) A", Battery, Motor),
+        .. Warm("run: winding", "motorWinding"),
+        .. Warm("controller", "controller"),
+        .. Warm("pack", "battery"),
+        ("run time ([^ ,]+) min", "endurance.minutes", "endurance.minutes"),
+    ];
+
+    private static IEnumerable<(string Label, string Path, string Beside)> Warm(
+        string label,
+        string part
+    )
+    {
+        var (end, limit) = ($"temperatures.{part}.courseEndC", $"temperatures.{part}.limitC");
+        yield return ($"{label} ([^ ,]+) of", end, limit);
+        yield return ($"{label} [^ ,]+ of ([^ ,]+) °C", limit, end);
     }
 
     [Theory]

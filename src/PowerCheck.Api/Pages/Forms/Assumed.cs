@@ -10,6 +10,7 @@ namespace PowerCheck.Api.Pages.Forms;
 /// <summary>What is assumed for what is not given, by path.</summary>
 internal sealed class Assumed(IReadOnlyList<AssumptionAnswer> assumptions, DisplayUnits units)
 {
+    /// <summary>Mass of the rig whose assumptions an empty form shows [kg], assumed.</summary>
     private const double TypicalMassKg = 3;
 
     private static readonly Lazy<IReadOnlyList<AssumptionAnswer>> Typical = new(OfTypicalRig);

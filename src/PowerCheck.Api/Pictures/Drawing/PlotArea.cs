@@ -29,6 +29,18 @@ internal sealed record PlotArea(SKRect Box, Scale X, Scale Y)
             Box.Bottom - (Math.Clamp(Y.Share(y), -1, 2) * Box.Height)
         );
 
+    /// <summary>Writes what the axis along the bottom is of, beneath its right end.</summary>
+    /// <param name="brush">Writes it.</param>
+    /// <param name="name">What it is of.</param>
+    public void NameAcross(Brush brush, string name) =>
+        brush.Text(
+            name,
+            Box.Right - Typesetting.Width(name, Face.Small),
+            Box.Bottom + 34,
+            Face.Small,
+            Paper.Gray
+        );
+
     /// <summary>Draws axes, bands and curves.</summary>
     /// <param name="brush">Draws it.</param>
     /// <param name="bands">The bands, beneath.</param>
